@@ -1,0 +1,86 @@
+/**
+ * What the user decided for one stair, read and complete: exact lengths, defaults filled in
+ * and listed, what nobody knows yet marked as such.
+ */
+import type { Exact } from '../units/exact';
+import type { UnitSystem } from '../units/length';
+import type { KnownText, LowerLaid, StringerTop, TreadRiserJoint } from './jobText';
+
+/** A hard finish and how sure it is. An unknown one still has the amount it is laid out with. */
+export interface Finish {
+  readonly amount: Exact;
+  readonly known: KnownText | 'unknown';
+}
+
+/** A key that was left out and the text of what was used for it. */
+export interface DefaultUsed {
+  readonly key: string;
+  readonly used: string;
+}
+
+export interface Survey {
+  readonly rise: Exact;
+  readonly footBelowReading: Exact;
+  readonly lowerToAdd: Finish;
+  readonly lowerLaid: LowerLaid;
+  readonly upperToAdd: Finish;
+  readonly upperSubfloor: Exact;
+  readonly headerDepth: Exact | null;
+  readonly floorDepth: Exact | null;
+  readonly openingFraming: Exact | null;
+  readonly headerLining: Exact;
+  readonly widthFraming: Exact | null;
+  readonly wallboard: Exact;
+  readonly skirt: Exact;
+  readonly spacer: Exact;
+}
+
+export interface Steps {
+  readonly risers: number | 'auto';
+  /** Null: the least that the rules allow. */
+  readonly run: Exact | null;
+  readonly nosing: Exact;
+  readonly treadThickness: Finish;
+  /** Zero means open risers. */
+  readonly riserThickness: Exact;
+  readonly joint: TreadRiserJoint;
+  readonly upperNosingThickness: Exact;
+}
+
+export interface StringerChoice {
+  readonly stockDepth: Exact;
+  readonly stockThickness: Exact;
+  readonly tipInset: Exact;
+  readonly trim: Exact;
+  readonly top: StringerTop;
+  readonly hanger: Exact;
+  /** Level with the floor only; null: the run. */
+  readonly topTreadRun: Exact | null;
+  readonly kicker: { readonly width: Exact; readonly height: Exact } | null;
+  readonly count: number | 'auto';
+  readonly spacingMax: Exact;
+}
+
+export interface StairJob {
+  readonly id: string;
+  readonly name: string;
+  /** `stairs[0]`: where a problem with this stair is said to be. */
+  readonly place: string;
+  readonly units: UnitSystem;
+  readonly markStep: Exact;
+  readonly survey: Survey;
+  readonly steps: Steps;
+  readonly stringer: StringerChoice;
+  readonly unknowns: readonly string[];
+  readonly defaults: readonly DefaultUsed[];
+}
+
+/** True where the stringer stops one riser below the floor. */
+export function isHung(top: StringerTop): boolean {
+  return top !== 'level-with-floor';
+}
+
+/** True where a hanger board stands between the stringer's end and the header. */
+export function hasHangerBoard(top: StringerTop): boolean {
+  return top === 'hanger-is-riser' || top === 'hanger-behind-riser';
+}
