@@ -7,7 +7,7 @@ import { failure, type Problem, type Result, success } from '../result';
 import type { UnitSystem } from '../units/length';
 import { nothingText } from './defaults';
 import { FieldReader } from './fieldReader';
-import type { JobText, StairText, StringerText, StringerTop } from './jobText';
+import type { JobText, SoftCoveringText, StairText, StringerText, StringerTop } from './jobText';
 import { hasHangerBoard, type StairJob, type Steps, type StringerChoice, type Survey } from './stairJob';
 
 const FEWEST_RISERS = 2;
@@ -84,7 +84,7 @@ function readSteps(reader: FieldReader, { steps = {} }: StairText): Steps {
 }
 
 /** Soft covering is only noted, but a text that is no length is still refused. */
-function readSoftCovering(reader: FieldReader, covering: Readonly<Record<string, string | undefined>>): void {
+function readSoftCovering(reader: FieldReader, covering: SoftCoveringText): void {
   for (const [where, text] of Object.entries(covering)) reader.lengthOrNone(`steps.softCovering.${where}`, text);
 }
 

@@ -1,0 +1,148 @@
+/**
+ * A layout checks itself by another road: the stair is rebuilt from the sheet (rebuild.ts), stacked
+ * up and measured, and every finished riser, going, tread, board and floor mark is compared with
+ * what the survey and the choices ask for. Nothing leaves the program that fails it.
+ *
+ * It runs twice: on the unrounded sheet, where a nanometre is too much, and on the printed one,
+ * where roundings may add up to a few steps but a forgotten drop or a lost riser thickness cannot hide.
+ */
+import { atLeast, atMost } from '../geometry/tolerance';
+import { hasHangerBoard, isHung, type StairJob } from '../job/stairJob';
+import type { StairLayout } from '../layout/layoutStair';
+import { toMm } from '../units/exact';
+import { exactSheet, type PrintedSheet, printedSheet } from './printedSheet';
+import { type Rebuilt, rebuild } from './rebuild';
+
+/** One measurement that does not agree: what, on which step (0 where it has none), in millimetres. */
+export interface CheckFault {
+  readonly what: string;
+  readonly step: number;
+  readonly expected: number;
+  readonly found: number;
+}
+
+/** Roundings meet: two marks, the toe height, the header mark and the gauge line, half a step each. */
+const STEPS_OF_SLACK = 3;
+
+/** @returns what does not agree; empty for a layout that may leave the program */
+export function checkLayout(layout: StairLayout): readonly CheckFault[] {
+  return [...checkSheet(layout, exactSheet(layout)), ...checkSheet(layout, printedSheet(layout))];
+}
+
+/** The same for one sheet, so that a wrong number on it can be shown to be caught. */
+export function checkSheet(layout: StairLayout, sheet: PrintedSheet): readonly CheckFault[] {
+  const built = rebuild(layout.job, sheet);
+  const bench = new Bench(STEPS_OF_SLACK * sheet.step, sheet.ripStep);
+  const asked = { job: layout.job, risers: layout.flight.risers, run: layout.flight.run };
+  measureSteps(bench, asked, sheet, built);
+  measureTreads(bench, asked, sheet, built);
+  measureRisers(bench, layout.job, sheet, built);
+  measureFloorMarks(bench, layout.job, sheet, built);
+  measureBoard(bench, layout.job, sheet, built);
+  return bench.faults;
+}
+
+interface Asked {
+  readonly job: StairJob;
+  readonly risers: number;
+  readonly run: number;
+}
+
+/** Collects what does not agree. */
+class Bench {
+  readonly faults: CheckFault[] = [];
+
+  constructor(
+    private readonly slack: number,
+    private readonly ripStep: number,
+  ) {}
+
+  same(what: string, step: number, expected: number, found: number): void {
+    if (!atMost(Math.abs(found - expected), this.slack)) this.faults.push({ what, step, expected, found });
+  }
+
+  /** A rip may be short by its own rounding, never long. */
+  rip(what: string, step: number, room: number, found: number): void {
+    const fits = atMost(found, room + this.slack) && atLeast(found, room - this.slack - this.ripStep);
+    if (!fits) this.faults.push({ what, step, expected: room, found });
+  }
+
+  within(what: string, least: number, found: number): void {
+    if (!atLeast(found, least - this.slack)) this.faults.push({ what, step: 0, expected: least, found });
+  }
+}
+
+/** Tread tops stacked from the finished lower floor to the finished upper one. */
+function measureSteps(bench: Bench, asked: Asked, sheet: PrintedSheet, built: Rebuilt): void {
+  const unitRise = built.site.upperFinished / asked.risers;
+  const tops = [0, ...built.tips.map((tip) => tip.y + sheet.treadThickness)];
+  if (isHung(asked.job.stringer.top)) tops.push(built.site.upperFinished);
+  bench.same('risers', 0, asked.risers, tops.length - 1);
+  for (let i = 1; i < tops.length; i += 1) {
+    bench.same('riser', i, unitRise, (tops[i] as number) - (tops[i - 1] as number));
+  }
+  bench.same('top', asked.risers, built.site.upperFinished, tops.at(-1) as number);
+  built.tips.forEach((tip, i) => {
+    const behind = built.corners[i] ?? built.end;
+    bench.same('level', i + 1, tip.y, behind.y);
+    const next = built.tips[i + 1];
+    if (next === undefined) return;
+    bench.same('run', i + 1, asked.run, next.x - tip.x);
+    bench.same('plumb', i + 1, next.x, behind.x);
+  });
+}
+
+/** Each tread from its nosing back to what stands behind it. */
+function measureTreads(bench: Bench, asked: Asked, sheet: PrintedSheet, built: Rebuilt): void {
+  const { job } = asked;
+  const riser = toMm(job.steps.riserThickness);
+  const nosing = toMm(job.steps.nosing);
+  const under = job.steps.joint === 'riser-on-tread' ? riser : 0;
+  built.tips.forEach((tip, i) => {
+    const front = tip.x - riser - nosing;
+    const next = built.tips[i + 1];
+    if (next !== undefined) bench.rip('tread', i + 1, next.x - riser + under - front, sheet.treadRip);
+    else bench.rip('tread', i + 1, topTreadBack(job, built) - front, sheet.lastTreadRip);
+  });
+}
+
+/** The top tread stops at the hanger, at the header, or at (or under) the last riser board. */
+function topTreadBack(job: StairJob, built: Rebuilt): number {
+  const { top } = job.stringer;
+  if (top === 'hanger-is-riser' || !isHung(top) || job.steps.joint === 'riser-on-tread') return built.end.x;
+  return built.end.x - toMm(job.steps.riserThickness);
+}
+
+/** Each riser board between what it stands on and the tread it carries. */
+function measureRisers(bench: Bench, job: StairJob, sheet: PrintedSheet, built: Rebuilt): void {
+  const lift = job.steps.joint === 'riser-on-tread' ? sheet.treadThickness : 0;
+  sheet.riserRips.forEach((rip, i) => {
+    const foot = i === 0 ? built.site.seatY : (built.tips[i - 1] as { y: number }).y + lift;
+    bench.rip('riser board', i + 1, (built.tips[i] as { y: number }).y - foot, rip);
+  });
+  const underNosing = built.site.upperFinished - toMm(job.steps.upperNosingThickness);
+  if (sheet.topRiserRip !== null) bench.rip('top riser board', 0, underNosing - built.end.y - lift, sheet.topRiserRip);
+  if (sheet.hangerRip !== null) bench.rip('hanger', 0, underNosing - built.endBottom.y, sheet.hangerRip);
+}
+
+function measureFloorMarks(bench: Bench, job: StairJob, sheet: PrintedSheet, built: Rebuilt): void {
+  const hanger = toMm(job.stringer.hanger);
+  const header = built.end.x + hanger;
+  bench.same('toe mark', 0, header - toMm(job.steps.riserThickness), sheet.toeMark);
+  bench.same('riser mark', 0, header, sheet.riserMark);
+  bench.same('nosing mark', 0, header + toMm(job.steps.nosing), sheet.nosingMark);
+  if (hasHangerBoard(job.stringer.top)) bench.within('hanger thickness', 0, hanger);
+}
+
+/** The whole piece lies inside its board, with a seat, a throat and a plumb end left. */
+function measureBoard(bench: Bench, job: StairJob, sheet: PrintedSheet, built: Rebuilt): void {
+  const trim = toMm(job.stringer.trim);
+  const depth = toMm(job.stringer.stockDepth);
+  const { toeOnBoard } = built;
+  bench.same('diagonal', 0, sheet.diagonal, Math.hypot(sheet.end - toeOnBoard.x, sheet.endDepth - toeOnBoard.y));
+  bench.same('trim', 0, trim, toeOnBoard.x);
+  bench.within('seat', 0, built.seat);
+  bench.within('throat', 0, depth - sheet.gaugeLine);
+  bench.within('plumb end', 0, built.end.y - built.endBottom.y);
+  if (sheet.stockLength !== null) bench.within('stock length', sheet.end + trim, sheet.stockLength);
+}
