@@ -1,0 +1,5 @@
+import { cleanup } from '@testing-library/react';
+import { afterEach } from 'vitest';
+
+// Without global test functions the library cannot hook this in by itself, and one test's screen would stay for the next.
+afterEach(cleanup);
