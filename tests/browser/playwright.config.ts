@@ -1,0 +1,48 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from '@playwright/test';
+import { findBrowser, thisMachine } from '../run/browser.mjs';
+
+const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+/** The gate hands in a free one; by hand this one is as good as any. */
+const PORT = process.env.PITCHBOARD_TEST_PORT ?? '4318';
+
+const browser = findBrowser(thisMachine);
+if (!browser.program) throw new Error(browser.sentence);
+
+export default defineConfig({
+  testDir: '.',
+  outputDir: '../../test-results',
+  forbidOnly: true,
+  fullyParallel: true,
+  retries: 0,
+  workers: 2,
+  timeout: 30_000,
+  use: {
+    baseURL: `http://localhost:${PORT}/`,
+    trace: 'off',
+    launchOptions: {
+      executablePath: browser.program,
+      args: [
+        '--no-sandbox',
+        '--disable-gpu',
+        '--disable-quic',
+        '--no-first-run',
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+      ],
+    },
+  },
+  projects: [
+    { name: 'desk', use: { viewport: { width: 1440, height: 900 } } },
+    { name: 'tablet', use: { viewport: { width: 768, height: 1024 }, hasTouch: true } },
+  ],
+  webServer: {
+    command: `"${process.execPath}" node_modules/vite/bin/vite.js preview --port ${PORT} --strictPort`,
+    cwd: ROOT,
+    url: `http://localhost:${PORT}/`,
+    reuseExistingServer: false,
+    // Vite ends on this one; without it a preview may outlive a run that was broken off.
+    gracefulShutdown: { signal: 'SIGTERM', timeout: 2000 },
+  },
+});
