@@ -4,8 +4,7 @@ const CATCH_ALLS = ['utils', 'util', 'helpers', 'helper', 'common', 'shared', 't
 
 /** Roots that only one machine has; an address on the web has something before its first slash. */
 const MACHINE_PATH = /(?<![\w./~-])\/(?:work|root|home|Users)\/|[A-Z]:\\Users\\/;
-/** Put together from parts, so that this file does not name what it looks for. */
-const REGISTRY = new RegExp(['registry\\.[a-z]', '//\\S*(?:registry|artifactory)'].join('|'), 'i');
+const REGISTRY_HOST = /\bregistry\.[\w-]+\.[a-z]{2,}|https?:\/\/[^\s/]*(?:registry|artifactory)/;
 
 export function folderNameFaults(paths: readonly string[]): string[] {
   const folders = new Set(
@@ -27,7 +26,7 @@ export function traceFaults(path: string, text: string): string[] {
   return text.split('\n').flatMap((line, index) => {
     const place = `${path}:${index + 1}`;
     if (MACHINE_PATH.test(line)) return [`${place} holds a path of one machine, which means nothing on any other.`];
-    if (REGISTRY.test(line))
+    if (REGISTRY_HOST.test(line))
       return [`${place} names the host of a registry: where packages come from is each machine's own affair.`];
     return [];
   });
