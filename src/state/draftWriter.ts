@@ -43,9 +43,9 @@ export function createDraftWriter({ save, clock, newest, report }: DraftWriterOp
 
   function failed(reason: DraftTrouble): void {
     stale = true;
-    report({ status: 'failed', reason });
     if (!FINAL_TROUBLES.includes(reason)) callOffRetry = clock.after(retryDelay(failures), write);
     failures += 1;
+    report({ status: 'failed', reason });
   }
 
   function kept(at: number): void {
