@@ -3,6 +3,7 @@ import './checkNode.mjs';
 import { ensureInstalled, InstallError, ROOT } from './install.mjs';
 
 const USUAL_PORT = 4173;
+const PARENT_CHECK_MS = 500;
 
 try {
   const port = wantedPort(process.env.PORT);
@@ -30,7 +31,20 @@ async function serve(port) {
     server.httpServer.close(() => process.exit(0));
   };
   process.once('SIGINT', stop);
+  stopWithNpm(stop);
   process.once('SIGTERM', stop);
   console.log(`Pitchboard is open at http://localhost:${server.httpServer.address().port}/`);
   console.log('Press Ctrl-C to stop.');
+}
+
+/**
+ * A signal that is sent to npm alone ends npm and the shell between, but never reaches this
+ * process: it would hold the port for ever. So it ends when the one that started it is gone.
+ */
+function stopWithNpm(stop) {
+  if (process.env.npm_lifecycle_event !== 'start') return;
+  const parent = process.ppid;
+  setInterval(() => {
+    if (process.ppid !== parent) stop();
+  }, PARENT_CHECK_MS).unref();
 }

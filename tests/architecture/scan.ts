@@ -69,8 +69,8 @@ export function scan(path: string, text: string): SourceFacts {
     names: [],
     declared: new Set(),
   };
-  if (/\.css$/.test(path)) got.imports.push(...styleImports(text));
-  else if (!/\.json$/.test(path)) gather(path, text, got);
+  if (path.endsWith('.css')) got.imports.push(...styleImports(text));
+  else if (!path.endsWith('.json')) gather(path, text, got);
   const { imports, functions, numbers, texts, reached } = got;
   const globals = got.names.filter(({ value }) => !got.declared.has(value));
   return { path, lines, imports, functions, numbers, texts, reached, globals };
@@ -186,7 +186,7 @@ function readName(node: Node, parent: Node | undefined, line: number, got: Gathe
 function functionSize(path: string, node: Node, above: readonly Node[], lineOf: LineOf): FunctionSize {
   const name = functionName(node, above);
   const line = lineOf(node.start);
-  const isComponent = /\.tsx$/.test(path) && /^[A-Z]/.test(name);
+  const isComponent = path.endsWith('.tsx') && /^[A-Z]/.test(name);
   return { name, line, lines: lineOf(node.end) - line + 1, isComponent };
 }
 

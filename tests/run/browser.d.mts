@@ -14,6 +14,5 @@ export interface BrowserFound {
   readonly sentence?: string;
 }
 
-export const KNOWN_NAMES: readonly string[];
 export const thisMachine: Machine;
 export function findBrowser(machine: Machine, options?: { readonly mayInstall?: boolean }): BrowserFound;

@@ -7,7 +7,7 @@ import { accessSync, constants, existsSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { delimiter, join } from 'node:path';
 
-export const KNOWN_NAMES = [
+const KNOWN_NAMES = [
   'chromium',
   'chromium-browser',
   'google-chrome',

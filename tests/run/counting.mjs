@@ -50,21 +50,23 @@ function withoutSilence(counted, status) {
 
 /**
  * @param report a coverage report by file, each with `branchMap` (where) and `b` (how often)
- * @returns one failure if any branch was never taken, with the places
+ * @param root what the paths in it begin with
+ * @returns one failure if any branch was never taken, with the lines
  */
-export function countCoverage(report) {
+export function countCoverage(report, root = '') {
   if (!report) return outcome(0, 1, 0, ['No coverage was reported.']);
-  const faults = Object.values(report).flatMap(branchesMissed);
+  const faults = Object.values(report).flatMap((file) => {
+    const lines = [...new Set(linesMissed(file))].sort((a, b) => a - b);
+    return lines.length === 0
+      ? []
+      : [`${file.path.replace(root, '')}: no test takes every way at line ${lines.join(', ')}`];
+  });
   return faults.length === 0 ? outcome(1, 0) : outcome(0, 1, 0, faults);
 }
 
-function branchesMissed({ path, branchMap, b }) {
-  return Object.entries(branchMap).flatMap(([id, { type, loc, locations }]) =>
-    b[id].flatMap((times, way) => {
-      if (times > 0) return [];
-      const line = locations[way]?.start?.line ?? loc.start.line;
-      return [`${path}:${line} no test takes way ${way + 1} of this ${type}`];
-    }),
+function linesMissed({ branchMap, b }) {
+  return Object.entries(branchMap).flatMap(([id, { loc, locations }]) =>
+    b[id].flatMap((times, way) => (times > 0 ? [] : [locations[way]?.start?.line ?? loc.start.line])),
   );
 }
 

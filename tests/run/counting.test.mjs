@@ -63,15 +63,15 @@ describe('counting the rest', () => {
 
   const covered = (...times) => ({
     'a.ts': {
-      path: 'a.ts',
+      path: '/top/a.ts',
       branchMap: { 0: { type: 'if', loc: { start: { line: 7 } }, locations: [{ start: { line: 7 } }, {}] } },
       b: { 0: times },
     },
   });
 
   it('names each branch that no test takes', () => {
-    expect(countCoverage(covered(1, 1))).toEqual(outcome(1, 0));
-    expect(countCoverage(covered(1, 0)).faults).toEqual(['a.ts:7 no test takes way 2 of this if']);
+    expect(countCoverage(covered(1, 1), '/top/')).toEqual(outcome(1, 0));
+    expect(countCoverage(covered(1, 0), '/top/').faults).toEqual(['a.ts: no test takes every way at line 7']);
     expect(countCoverage(undefined).failed).toBe(1);
   });
 

@@ -20,7 +20,13 @@ const BIN = {
 
 export const LAYERS = [
   single('types', 'Types', 'tsc', ['-b']),
-  single('biome', 'Form and accessibility', 'biome', ['check', '--max-diagnostics=50', '.']),
+  single('biome', 'Form and accessibility', 'biome', [
+    'check',
+    '--max-diagnostics=50',
+    '--diagnostic-level=warn',
+    '--error-on-warnings',
+    '.',
+  ]),
   single('oxlint', 'Lint with types', 'oxlint', ['--type-aware', '--deny-warnings', '.']),
   single('knip', 'Dead files, exports and dependencies', 'knip', []),
   tests('architecture', 'Who may import whom, sizes, and the gate itself', ['architecture']),
@@ -30,11 +36,16 @@ export const LAYERS = [
     async run() {
       const folder = join(REPORTS, `coverage-${process.pid}`);
       // The verdict on coverage is read from its report, so that it counts apart from the tests.
-      const options = ['--coverage', '--coverage.thresholds.branches=0', `--coverage.reportsDirectory=${folder}`];
+      const options = [
+        '--coverage',
+        '--coverage.reporter=json',
+        '--coverage.thresholds.branches=0',
+        `--coverage.reportsDirectory=${folder}`,
+      ];
       const { parts, output, report } = await vitest('unit', ['unit', 'published'], options);
-      const coverage = countCoverage(readReport(join(folder, 'coverage-final.json')));
+      const coverage = countCoverage(readReport(join(folder, 'coverage-final.json')), ROOT);
       rmSync(folder, { recursive: true, force: true });
-      return { parts: [...parts, expectFiles(report, 'published'), coverage], output };
+      return { parts: [...parts, expectFiles(report, 'unit'), expectFiles(report, 'published'), coverage], output };
     },
   },
   tests('properties', 'Properties that hold for any stair', ['properties']),
@@ -63,7 +74,7 @@ function tests(key, heading, projects) {
 async function vitest(key, projects, extra) {
   const file = reportFile(key);
   const chosen = projects.flatMap((project) => ['--project', project]);
-  const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${file}`];
+  const reporters = ['--reporter=dot', '--reporter=json', `--outputFile.json=${file}`];
   const done = await runTool('vitest', ['run', ...chosen, ...reporters, ...extra]);
   const report = readReport(file);
   return { parts: [countVitest(report, done.status)], output: done.output, report };
