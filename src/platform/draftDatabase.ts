@@ -4,8 +4,8 @@
  * handle fails for ever, so it is dropped after any trouble and opened anew.
  */
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-import type { HeadRecord } from './draftRecords';
 import type { HeadValues, WritePlan } from './draftPlan';
+import type { HeadRecord } from './draftRecords';
 
 const NAME = 'pitchboard';
 const VERSION = 1;
@@ -55,7 +55,7 @@ export function createConnection(): Connection {
 
 export async function readHeads(database: DraftDatabase): Promise<HeadValues> {
   const transaction = database.transaction('heads');
-  quiet(transaction.done);
+  void quiet(transaction.done);
   return Promise.all([quiet(transaction.store.get(0)), quiet(transaction.store.get(1))]);
 }
 
@@ -73,7 +73,7 @@ export async function readTexts(
 
 async function readTextsAtOnce(database: DraftDatabase, ids: ReadonlySet<number>): Promise<Map<number, unknown>> {
   const transaction = database.transaction('jobs');
-  quiet(transaction.done);
+  void quiet(transaction.done);
   const entries = [...ids].map((id) => quiet(transaction.store.get(id).then((text) => [id, text] as const)));
   return new Map(await Promise.all(entries));
 }

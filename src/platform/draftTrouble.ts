@@ -1,7 +1,7 @@
 import type { DraftTrouble } from '../state/draft';
 
 /** Says that a request to the browser's storage got no answer. */
-export class NoAnswerError extends Error {
+class NoAnswerError extends Error {
   override readonly name = 'NoAnswerError';
 }
 

@@ -19,8 +19,8 @@ import {
 import {
   type HeadValues,
   headTexts,
-  knownFrom,
   type Known,
+  knownFrom,
   NOTHING_KNOWN,
   planWrite,
   sameHeads,

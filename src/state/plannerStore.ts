@@ -17,8 +17,8 @@ import type {
   View,
 } from './draft';
 import { createDraftWriter, type DraftReport } from './draftWriter';
-import * as steps from './history';
 import type { History } from './history';
+import * as steps from './history';
 import { compareWithFile, type SaveStatus } from './saveStatus';
 
 export interface DraftState {

@@ -28,11 +28,7 @@ export async function record(store: 'jobs' | 'heads', key: number): Promise<unkn
   return rawStore<unknown>(store, (records) => records.get(key));
 }
 
-export async function removeDatabase(): Promise<void> {
-  await settled(indexedDB.deleteDatabase('pitchboard'));
-}
-
-export function settled<T>(request: IDBRequest<T>): Promise<T> {
+function settled<T>(request: IDBRequest<T>): Promise<T> {
   return new Promise((resolve, reject) => {
     request.onsuccess = () => resolve(request.result);
     request.onerror = () => reject(request.error);

@@ -111,7 +111,10 @@ class Row {
 }
 
 const command = fc.oneof(
-  { weight: 5, arbitrary: fc.record({ kind: fc.constant('edit' as const), key: fc.constantFrom(null, 'rise', 'run') }) },
+  {
+    weight: 5,
+    arbitrary: fc.record({ kind: fc.constant('edit' as const), key: fc.constantFrom(null, 'rise', 'run') }),
+  },
   { weight: 2, arbitrary: fc.record({ kind: fc.constantFrom('undo' as const, 'redo' as const, 'end' as const) }) },
 );
 
