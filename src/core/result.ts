@@ -25,11 +25,7 @@ export function failure<E>(problems: E): { readonly ok: false; readonly problems
   return { ok: false, problems };
 }
 
-export function problem<Code extends string>(
-  place: string,
-  code: Code,
-  values: ProblemValues = {},
-): Problem<Code> {
+export function problem<Code extends string>(place: string, code: Code, values: ProblemValues = {}): Problem<Code> {
   return { place, code, values };
 }
 

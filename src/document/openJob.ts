@@ -95,7 +95,15 @@ function problemsOf(issue: $ZodIssue, root: unknown): Problem[] {
   const place = placeOf(issue.path);
   if (issue.code === 'unrecognized_keys') return issue.keys.map((key) => unknownKey(issue.path, key));
   if (valueAt(root, issue.path) === undefined) return [problem(place, 'key.missing')];
-  const known = ['length.noText', 'value.text', 'value.tooLong', 'value.choice', 'value.countForm', 'value.finishForm', 'value.list'];
+  const known = [
+    'length.noText',
+    'value.text',
+    'value.tooLong',
+    'value.choice',
+    'value.countForm',
+    'value.finishForm',
+    'value.list',
+  ];
   if (!known.includes(issue.message)) return [problem(place, 'value.object')];
   const allowed = issue.code === 'invalid_value' ? issue.values.join(', ') : '';
   return [problem(place, issue.message, { allowed })];
@@ -109,7 +117,8 @@ function unknownKey(path: readonly PropertyKey[], key: string): Problem {
 
 function placeOf(path: readonly PropertyKey[]): string {
   const place = path.reduce<string>(
-    (text, part) => (typeof part === 'number' ? `${text}[${part}]` : text === '' ? String(part) : `${text}.${String(part)}`),
+    (text, part) =>
+      typeof part === 'number' ? `${text}[${part}]` : text === '' ? String(part) : `${text}.${String(part)}`,
     '',
   );
   return place === '' ? 'job' : place.slice(0, 200);
@@ -117,7 +126,8 @@ function placeOf(path: readonly PropertyKey[]): string {
 
 function valueAt(root: unknown, path: readonly PropertyKey[]): unknown {
   return path.reduce<unknown>(
-    (value, part) => (typeof value === 'object' && value !== null ? (value as Record<PropertyKey, unknown>)[part] : undefined),
+    (value, part) =>
+      typeof value === 'object' && value !== null ? (value as Record<PropertyKey, unknown>)[part] : undefined,
     root,
   );
 }

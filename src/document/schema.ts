@@ -100,4 +100,3 @@ export const KNOWN_KEYS: Readonly<Record<string, readonly string[]>> = {
   'stairs.stringer': Object.keys(stringer.shape),
   'stairs.stringer.kicker': Object.keys(kicker.shape),
 };
-

@@ -65,7 +65,11 @@ function noLessThan(actual: Exact, limit: Limit & { readonly exact: Exact }): Ju
   return { status: compare(actual, limit.exact) >= 0 ? 'meets' : 'breaks', actual: inRuleUnit(actual, limit.unit) };
 }
 
-function orNotChecked(actual: Exact | null, limit: Limit & { readonly exact: Exact }, by: typeof noLessThan): Judgement {
+function orNotChecked(
+  actual: Exact | null,
+  limit: Limit & { readonly exact: Exact },
+  by: typeof noLessThan,
+): Judgement {
   return actual === null ? NOT_CHECKED : by(actual, limit);
 }
 

@@ -9,7 +9,20 @@ import { type Exact, fromNumber, inches, toInches, toMm } from '../units/exact';
 import { parseLength } from '../units/length';
 
 /** `1:n` holds n; `text`, `rule` and `none` carry no number to compare. */
-export type RuleUnit = 'in' | 'in2' | 'mm' | 'deg' | 'count' | 'bool' | '1:n' | 'psf' | 'lbf' | 'fc' | 'text' | 'rule' | 'none';
+export type RuleUnit =
+  | 'in'
+  | 'in2'
+  | 'mm'
+  | 'deg'
+  | 'count'
+  | 'bool'
+  | '1:n'
+  | 'psf'
+  | 'lbf'
+  | 'fc'
+  | 'text'
+  | 'rule'
+  | 'none';
 
 /** Read in the rule's own text; read only in a copy; recalled and not yet seen anywhere. */
 export type Confidence = 'seen' | 'copy' | 'memory';

@@ -54,7 +54,9 @@ function atTopLevel(problems: readonly Problem[]): Problem[] {
 function readSurvey(reader: FieldReader, { survey }: StairText): Survey {
   return {
     rise: reader.length('survey.rise', survey.rise),
-    footBelowReading: reader.lengthOrDefault('survey.footBelowReading', survey.footBelowReading, { mayBeNegative: true }),
+    footBelowReading: reader.lengthOrDefault('survey.footBelowReading', survey.footBelowReading, {
+      mayBeNegative: true,
+    }),
     lowerToAdd: reader.finish('survey.lowerToAdd', survey.lowerToAdd, { mayBeNegative: true }),
     lowerLaid: reader.choice('survey.lowerLaid', survey.lowerLaid, 'after-stairs'),
     upperToAdd: reader.finish('survey.upperToAdd', survey.upperToAdd, { mayBeNegative: true }),

@@ -10,7 +10,20 @@
  */
 import { isHung, type StairJob } from '../job/stairJob';
 import { failure, type Problem, problem, type Result, success } from '../result';
-import { add, ceiling, compare, divide, type Exact, negate, sign, subtract, times, toMm, whole, ZERO } from '../units/exact';
+import {
+  add,
+  ceiling,
+  compare,
+  divide,
+  type Exact,
+  negate,
+  sign,
+  subtract,
+  times,
+  toMm,
+  whole,
+  ZERO,
+} from '../units/exact';
 
 /** What the chosen rules contribute to a layout; null where they have no such limit. */
 export interface LayoutLimits {
@@ -157,7 +170,9 @@ function measure(stair: StairJob, totalRise: Exact, risers: number, run: Exact):
     pitch: Math.atan2(unitRise, runMm),
     sin: unitRise / stepLength,
     cos: runMm / stepLength,
-    finishedTops: Array.from({ length: risers + 1 }, (_, index) => toMm(divide(times(totalRise, index), whole(risers)))),
+    finishedTops: Array.from({ length: risers + 1 }, (_, index) =>
+      toMm(divide(times(totalRise, index), whole(risers))),
+    ),
   };
 }
 

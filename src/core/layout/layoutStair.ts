@@ -8,7 +8,7 @@ import { type ProblemValues, type Result, success } from '../result';
 import { cutStringer, type Stringer } from '../stringer/stringer';
 import { inchMm, toInches, toMm } from '../units/exact';
 import { decimalText } from '../units/format';
-import { type Flight, layFlight, type LayoutLimits } from './flight';
+import { type Flight, type LayoutLimits, layFlight } from './flight';
 import { checkOpening, type Opening } from './opening';
 import { stackWidth, type WidthStack } from './width';
 

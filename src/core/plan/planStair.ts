@@ -47,7 +47,10 @@ export function planStair(job: JobText, index: number, book: RuleBook): Result<S
     rules: rules.value,
     findings: findOn(layout.value, rules.value, book.tastes),
     sheet: printedSheet(layout.value),
-    defaults: job.rules?.pack === undefined ? [...layout.value.defaults, { key: 'rules.pack', used: pack }] : layout.value.defaults,
+    defaults:
+      job.rules?.pack === undefined
+        ? [...layout.value.defaults, { key: 'rules.pack', used: pack }]
+        : layout.value.defaults,
     notes: [...layout.value.notes, ...ruleNotes(rules.value), ...coveringNote(job, index)],
   });
 }

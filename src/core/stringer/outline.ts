@@ -32,6 +32,7 @@ export function outlineOf(flight: Flight, heel: Heel, top: TopEnd, kicker: Kicke
     if (i < flight.treads) corners.push(innerCorner(flight, i));
   }
   corners.push(point(top.endX, top.topY), point(top.endX, top.topY - top.plumbCut), point(heel.heelX, floor));
-  if (kicker !== null) corners.push(point(toeX + kicker.width, floor), point(toeX + kicker.width, floor + kicker.height));
+  if (kicker !== null)
+    corners.push(point(toeX + kicker.width, floor), point(toeX + kicker.width, floor + kicker.height));
   return corners;
 }

@@ -14,7 +14,7 @@ import { failure, type Problem, problem, type Result, success } from '../result'
 import { compare, inch, toMm } from '../units/exact';
 import { type AsCut, forecastAsCut } from './asCut';
 import { boardFrame, STOCK_LENGTHS, toBoard } from './board';
-import { cutHeel, hasFirstCut, type Heel } from './heel';
+import { cutHeel, type Heel, hasFirstCut } from './heel';
 import { innerCorner, type KickerNotch, outlineOf, tip } from './outline';
 import { bearOnHeader, cutTopEnd, type HeaderBearing, type TopEnd } from './topEnd';
 
@@ -94,7 +94,8 @@ function againstKicker(stair: StairJob, heel: Heel, kicker: KickerNotch | null):
   if (compare(stair.stringer.kicker.height, heel.firstRiserCutExact) >= 0) {
     problems.push(problem(`${place}.height`, 'kicker.tooHigh', { limitMm: heel.firstRiserCut }));
   }
-  if (atLeast(kicker.width, heel.seat)) problems.push(problem(`${place}.width`, 'kicker.tooWide', { limitMm: heel.seat }));
+  if (atLeast(kicker.width, heel.seat))
+    problems.push(problem(`${place}.width`, 'kicker.tooWide', { limitMm: heel.seat }));
   return problems;
 }
 
@@ -129,7 +130,12 @@ function measure(flight: Flight, stair: StairJob, heel: Heel, top: TopEnd, kicke
     cornerMarks: Array.from({ length: flight.treads - 1 }, (_, i) => toBoard(frame, innerCorner(flight, i + 1)).x),
     endMark,
     outline: outlineOf(flight, heel, top, kicker),
-    asCut: forecastAsCut(flight, heel, marks.map((mark) => firstMark + mark), toMm(stair.markStep)),
+    asCut: forecastAsCut(
+      flight,
+      heel,
+      marks.map((mark) => firstMark + mark),
+      toMm(stair.markStep),
+    ),
   };
 }
 

@@ -84,7 +84,9 @@ function fractionText(value: Exact): string {
   const whole = num / reduced.den;
   const rest = num - whole * reduced.den;
   const fractional = rest === 0n ? '' : `${rest}/${reduced.den}`;
-  const text = [whole === 0n && fractional !== '' ? '' : String(whole), fractional].filter((part) => part !== '').join(' ');
+  const text = [whole === 0n && fractional !== '' ? '' : String(whole), fractional]
+    .filter((part) => part !== '')
+    .join(' ');
   return negative ? `-${text}` : text;
 }
 

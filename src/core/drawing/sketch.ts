@@ -1,0 +1,218 @@
+/**
+ * Puts marks on a drawing and keeps its words apart: whatever carries text is placed in order of
+ * rank, and what would touch an earlier text is left out whole, never shrunk and never laid over.
+ */
+import type { Point } from '../geometry/point';
+import { point } from '../geometry/point';
+import type { About, Box, FigureText, Mark, Role, ShapeMark, TextMark } from './drawing';
+
+/** Sizes in pixels of the view. Digits that a hand marks from are larger than words. */
+export const TYPE = { main: 24, number: 19, caption: 14, small: 14 } as const;
+const TICK = 6;
+const GAP = 5;
+const OVERRUN = 8;
+/** Air that stays round a text. */
+const AIR = 3;
+/** Widths in ems, a little more than any system font takes: a text may seem wider, never narrower. */
+const WORD_EM = 0.56;
+const DIGIT_EM = 0.6;
+const FRACTION_SIZE = 0.69;
+
+export class Sketch {
+  readonly marks: Mark[] = [];
+  private readonly taken: Box[] = [];
+
+  /** @param perPixel millimetres of the drawing to one pixel */
+  constructor(readonly perPixel: number) {}
+
+  px(pixels: number): number {
+    return pixels * this.perPixel;
+  }
+
+  shape(role: Role, corners: readonly Point[], about?: About): void {
+    this.marks.push(
+      about === undefined
+        ? { kind: 'shape', role, corners, closed: true }
+        : { kind: 'shape', role, corners, closed: true, about },
+    );
+  }
+
+  rectangle(role: Role, left: number, bottom: number, right: number, top: number, about?: About): void {
+    this.shape(role, [point(left, bottom), point(right, bottom), point(right, top), point(left, top)], about);
+  }
+
+  line(role: Role, ...corners: Point[]): void {
+    this.marks.push(lineMark(role, corners));
+  }
+
+  /** A framing member cut across: a box with its two diagonals. */
+  crossCut(role: Role, left: number, bottom: number, right: number, top: number): void {
+    this.rectangle(role, left, bottom, right, top);
+    this.line('leader', point(left, bottom), point(right, top));
+    this.line('leader', point(left, top), point(right, bottom));
+  }
+
+  words(role: Role, at: Point, anchor: TextMark['anchor'], text: string, pixels: number = TYPE.caption): TextMark {
+    return { kind: 'text', role, at, anchor, size: this.px(pixels), content: { kind: 'words', text } };
+  }
+
+  figure(role: Role, at: Point, anchor: TextMark['anchor'], content: FigureText, pixels: number): TextMark {
+    return { kind: 'text', role, at, anchor, size: this.px(pixels), content };
+  }
+
+  /** Keeps an upright line free of text that is not placed yet. */
+  reserveLine(x: number, bottom: number, top: number): void {
+    this.taken.push({ left: x - this.px(AIR), right: x + this.px(AIR), bottom, top });
+  }
+
+  /**
+   * Places a group of marks if none of its texts touches an earlier one.
+   * @returns whether it was placed
+   */
+  place(group: readonly Mark[], about?: About): boolean {
+    const boxes = group.flatMap((mark) => (mark.kind === 'text' ? [grow(textBox(mark), this.px(AIR))] : []));
+    if (boxes.some((box) => this.taken.some((other) => overlap(box, other)))) return false;
+    this.taken.push(...boxes);
+    this.marks.push(...(about === undefined ? group : group.map((mark) => ({ ...mark, about }))));
+    return true;
+  }
+
+  /** A level dimension with its number above the line and its caption below; null if it does not fit between the ends. */
+  levelDimension(
+    x1: number,
+    x2: number,
+    y: number,
+    content: FigureText,
+    caption: string,
+    from: number,
+  ): readonly Mark[] | null {
+    const middle = (x1 + x2) / 2;
+    const number = this.figure(
+      'number',
+      point(middle, y + this.px(TYPE.number * 0.85)),
+      'middle',
+      content,
+      TYPE.number,
+    );
+    const under = this.words('caption', point(middle, y - this.px(TYPE.caption * 0.9)), 'middle', caption);
+    const room = Math.abs(x2 - x1) - this.px(2 * TICK);
+    if (boxWidth(textBox(number)) > room) return null;
+    const marks: Mark[] = [
+      lineMark('dimension', [point(x1, y), point(x2, y)]),
+      ...this.ends(point(x1, y), point(x2, y)),
+      ...[x1, x2].map((x) => this.extension(point(x, from), point(x, y))),
+      number,
+    ];
+    return boxWidth(textBox(under)) > room || caption === '' ? marks : [...marks, under];
+  }
+
+  /**
+   * An upright dimension with its number and caption in a break of the line; text stays level.
+   * @param share where along the line the break lies: columns side by side break at different heights
+   */
+  uprightDimension(
+    y1: number,
+    y2: number,
+    x: number,
+    content: FigureText,
+    caption: readonly string[],
+    from: number,
+    share = 0.5,
+  ): readonly Mark[] {
+    const middle = y1 + (y2 - y1) * share;
+    const lines = caption.length;
+    const half = this.px((TYPE.main * 1.5 + lines * TYPE.caption * 1.25) / 2);
+    const numberY = middle + half - this.px(TYPE.main * 0.8);
+    const captions = caption.map((text, i) =>
+      this.words(
+        'caption',
+        point(x, numberY - this.px(TYPE.main * 0.85 + (i + 0.5) * TYPE.caption * 1.25)),
+        'middle',
+        text,
+      ),
+    );
+    return [
+      lineMark('dimension', [point(x, y1), point(x, middle - half)]),
+      lineMark('dimension', [point(x, middle + half), point(x, y2)]),
+      ...this.ends(point(x, y1), point(x, y2)),
+      ...[y1, y2].map((y) => this.extension(point(from, y), point(x, y))),
+      this.figure('number-main', point(x, numberY), 'middle', content, TYPE.main),
+      ...captions,
+    ];
+  }
+
+  /** 45° ticks across both ends of a dimension line. */
+  private ends(a: Point, b: Point): Mark[] {
+    const reach = this.px(TICK);
+    return [a, b].map(({ x, y }) => lineMark('tick', [point(x - reach, y - reach), point(x + reach, y + reach)]));
+  }
+
+  /** From the object, with a gap, to just past the dimension line. */
+  private extension(object: Point, line: Point): Mark {
+    const dx = Math.sign(line.x - object.x);
+    const dy = Math.sign(line.y - object.y);
+    return lineMark('dimension', [
+      point(object.x + dx * this.px(GAP), object.y + dy * this.px(GAP)),
+      point(line.x + dx * this.px(OVERRUN), line.y + dy * this.px(OVERRUN)),
+    ]);
+  }
+}
+
+function lineMark(role: Role, corners: readonly Point[]): ShapeMark {
+  return { kind: 'shape', role, corners, closed: false };
+}
+
+/** The room that a text takes, on the safe side. */
+export function textBox(mark: TextMark): Box {
+  const width = contentEms(mark.content) * mark.size;
+  const left = mark.anchor === 'start' ? mark.at.x : mark.anchor === 'end' ? mark.at.x - width : mark.at.x - width / 2;
+  const stacked = mark.content.kind === 'tape' && mark.content.number.numerator !== 0;
+  const half = mark.size * (stacked ? 0.8 : 0.5);
+  return { left, right: left + width, bottom: mark.at.y - half, top: mark.at.y + half };
+}
+
+/** Width of a figure or words in ems of their own size. */
+export function contentEms(content: TextMark['content']): number {
+  if (content.kind === 'words') return content.text.length * WORD_EM;
+  if (content.kind === 'digits') return content.text.length * DIGIT_EM;
+  const parts = tapeParts(content.number);
+  return parts.whole.length * DIGIT_EM + fractionEms(parts) + (parts.heavy ? DIGIT_EM : 0);
+}
+
+export interface TapeParts {
+  /** With its minus; empty where there is only a fraction. */
+  readonly whole: string;
+  readonly numerator: string;
+  readonly denominator: string;
+  readonly heavy: boolean;
+}
+
+/** The pieces that a target sets: whole number, fraction on a bar, and the heavy sign. */
+export function tapeParts(number: Extract<FigureText, { kind: 'tape' }>['number']): TapeParts {
+  const fraction = number.numerator !== 0;
+  const whole = number.whole === 0 && fraction ? '' : String(number.whole);
+  return {
+    whole: (number.negative ? '-' : '') + whole,
+    numerator: fraction ? String(number.numerator) : '',
+    denominator: fraction ? String(number.denominator) : '',
+    heavy: number.heavy,
+  };
+}
+
+/** Width of the stacked fraction, in ems of the whole number. */
+export function fractionEms(parts: TapeParts): number {
+  const digits = Math.max(parts.numerator.length, parts.denominator.length);
+  return digits === 0 ? 0 : digits * DIGIT_EM * FRACTION_SIZE + 0.12;
+}
+
+function boxWidth(box: Box): number {
+  return box.right - box.left;
+}
+
+function grow(box: Box, by: number): Box {
+  return { left: box.left - by, right: box.right + by, bottom: box.bottom - by, top: box.top + by };
+}
+
+export function overlap(a: Box, b: Box): boolean {
+  return a.left < b.right && b.left < a.right && a.bottom < b.top && b.bottom < a.top;
+}

@@ -1,0 +1,131 @@
+/**
+ * Drawing → SVG text that stands alone: for the figures of docs/maths and for files. The page draws
+ * the same model itself. No scripts, no links, no styles from elsewhere; every text is escaped.
+ */
+import type { Drawing, Mark, Role, TextMark } from '../core/drawing/drawing';
+import { fractionEms, type TapeParts, tapeParts } from '../core/drawing/sketch';
+import type { Point } from '../core/geometry/point';
+
+interface Pen {
+  readonly line: string;
+  readonly fill: string;
+  /** Pixels of the view. */
+  readonly width: number;
+  readonly dash?: string;
+}
+
+const INK = '#1A1F24';
+const SECOND = '#3F474E';
+const WOOD = '#6B4516';
+
+/** Role → pen on white paper; lines narrow to wide one to two, after ISO 128 (from memory). */
+const PENS: Readonly<Record<Role, Pen>> = {
+  stringer: { line: WOOD, fill: '#E6C595', width: 2 },
+  tread: { line: WOOD, fill: '#F2DFC0', width: 1 },
+  riser: { line: WOOD, fill: '#F2DFC0', width: 1 },
+  hanger: { line: WOOD, fill: '#F2DFC0', width: 1 },
+  kicker: { line: WOOD, fill: '#F2DFC0', width: 1 },
+  'landing-nosing': { line: WOOD, fill: '#F2DFC0', width: 1 },
+  house: { line: INK, fill: '#DADDD8', width: 1 },
+  'floor-today': { line: INK, fill: 'none', width: 3 },
+  'ground-hatch': { line: SECOND, fill: 'none', width: 1 },
+  'to-come': { line: INK, fill: 'none', width: 1, dash: '7 4' },
+  unknown: { line: INK, fill: 'none', width: 2, dash: '2 4' },
+  'wood-fill': { line: 'none', fill: '#E6C595', width: 0 },
+  'cut-line': { line: WOOD, fill: 'none', width: 2 },
+  'board-fill': { line: 'none', fill: '#FFFFFF', width: 0 },
+  'board-line': { line: INK, fill: 'none', width: 1 },
+  'nosing-line': { line: INK, fill: 'none', width: 1, dash: '16 4 3 4' },
+  'gauge-line': { line: INK, fill: 'none', width: 1, dash: '16 4 3 4' },
+  dimension: { line: INK, fill: 'none', width: 1 },
+  leader: { line: INK, fill: 'none', width: 1 },
+  tick: { line: INK, fill: 'none', width: 2 },
+  'mark-point': { line: INK, fill: 'none', width: 2 },
+  'pitch-triangle': { line: INK, fill: '#DFEAF7', width: 1 },
+  'number-main': { line: 'none', fill: INK, width: 0 },
+  number: { line: 'none', fill: INK, width: 0 },
+  caption: { line: 'none', fill: SECOND, width: 0 },
+  'riser-number': { line: 'none', fill: INK, width: 0 },
+  'tread-number': { line: 'none', fill: SECOND, width: 0 },
+};
+
+/**
+ * @param title what it shows, for whoever cannot see it
+ * @returns an SVG document in the drawing's own millimetres, at the size of the view it was made for
+ */
+export function svgOf(drawing: Drawing, title: string): string {
+  const { frame, perPixel } = drawing;
+  const width = frame.right - frame.left;
+  const height = frame.top - frame.bottom;
+  const body = drawing.marks
+    .map((mark) => (mark.kind === 'text' ? textSvg(mark, frame) : shapeSvg(mark, drawing)))
+    .join('\n');
+  return `<svg xmlns="http://www.w3.org/2000/svg" width="${number(width / perPixel)}" height="${number(height / perPixel)}" viewBox="0 0 ${number(width)} ${number(height)}" role="img" font-family="system-ui, 'Noto Sans', sans-serif">
+<title>${escape(title)}</title>
+<rect width="100%" height="100%" fill="#FFFFFF"/>
+${body}
+</svg>
+`;
+}
+
+function shapeSvg(mark: Extract<Mark, { kind: 'shape' }>, { frame, perPixel }: Drawing): string {
+  const pen = PENS[mark.role];
+  const points = mark.corners.map((corner) => pointText(corner, frame)).join(' ');
+  const dash =
+    pen.dash === undefined
+      ? ''
+      : ` stroke-dasharray="${pen.dash
+          .split(' ')
+          .map((part) => number(Number(part) * perPixel))
+          .join(' ')}"`;
+  const fill = mark.closed ? pen.fill : 'none';
+  return `<${mark.closed ? 'polygon' : 'polyline'} points="${points}" fill="${fill}" stroke="${pen.line}" stroke-width="${number(pen.width * perPixel)}" stroke-linejoin="round"${dash}/>`;
+}
+
+function textSvg(mark: TextMark, frame: Drawing['frame']): string {
+  const x = mark.at.x - frame.left;
+  const y = frame.top - mark.at.y;
+  const fill = PENS[mark.role].fill;
+  const bold = mark.content.kind === 'words' ? 400 : 700;
+  if (mark.content.kind !== 'tape') return label(x, y, mark.anchor, mark.size, bold, fill, mark.content.text);
+  const parts = tapeParts(mark.content.number);
+  const wholeEms = parts.whole.length * 0.6;
+  const width = (wholeEms + fractionEms(parts) + (parts.heavy ? 0.6 : 0)) * mark.size;
+  const left = mark.anchor === 'start' ? x : mark.anchor === 'end' ? x - width : x - width / 2;
+  const afterFraction = left + (wholeEms + fractionEms(parts)) * mark.size;
+  return [
+    parts.whole === '' ? '' : label(left, y, 'start', mark.size, bold, fill, parts.whole),
+    fractionSvg(parts, left + wholeEms * mark.size, y, mark.size, fill),
+    parts.heavy ? label(afterFraction, y, 'start', mark.size, bold, fill, '+') : '',
+  ].join('');
+}
+
+function fractionSvg(parts: TapeParts, left: number, y: number, size: number, fill: string): string {
+  if (parts.numerator === '') return '';
+  const width = fractionEms(parts) * size;
+  const middle = left + width / 2;
+  const bar = `<line x1="${number(left + size * 0.05)}" x2="${number(left + width - size * 0.05)}" y1="${number(y)}" y2="${number(y)}" stroke="${fill}" stroke-width="${number(size * 0.06)}"/>`;
+  return (
+    label(middle, y - size * 0.36, 'middle', size * 0.69, 600, fill, parts.numerator) +
+    bar +
+    label(middle, y + size * 0.38, 'middle', size * 0.69, 600, fill, parts.denominator)
+  );
+}
+
+function label(x: number, y: number, anchor: string, size: number, weight: number, fill: string, text: string): string {
+  // The baseline lies a third of an em under the middle of the figures.
+  return `<text x="${number(x)}" y="${number(y + size * 0.35)}" text-anchor="${anchor}" font-size="${number(size)}" font-weight="${weight}" fill="${fill}">${escape(text)}</text>`;
+}
+
+function pointText({ x, y }: Point, frame: Drawing['frame']): string {
+  return `${number(x - frame.left)},${number(frame.top - y)}`;
+}
+
+/** Three decimals of a millimetre, without a tail of zeros or a minus before nothing. */
+function number(value: number): string {
+  return String(Math.round(value * 1000) / 1000 + 0);
+}
+
+function escape(text: string): string {
+  return text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
+}
