@@ -61,7 +61,7 @@ export function svgOf(drawing: Drawing, title: string): string {
     .map((mark) => (mark.kind === 'text' ? textSvg(mark, frame) : shapeSvg(mark, drawing)))
     .join('\n');
   return `<svg xmlns="http://www.w3.org/2000/svg" width="${number(width / perPixel)}" height="${number(height / perPixel)}" viewBox="0 0 ${number(width)} ${number(height)}" role="img" font-family="system-ui, 'Noto Sans', sans-serif">
-<title>${escape(title)}</title>
+<title>${escapeXml(title)}</title>
 <rect width="100%" height="100%" fill="#FFFFFF"/>
 ${body}
 </svg>
@@ -114,7 +114,7 @@ function fractionSvg(parts: TapeParts, left: number, y: number, size: number, fi
 
 function label(x: number, y: number, anchor: string, size: number, weight: number, fill: string, text: string): string {
   // The baseline lies a third of an em under the middle of the figures.
-  return `<text x="${number(x)}" y="${number(y + size * 0.35)}" text-anchor="${anchor}" font-size="${number(size)}" font-weight="${weight}" fill="${fill}">${escape(text)}</text>`;
+  return `<text x="${number(x)}" y="${number(y + size * 0.35)}" text-anchor="${anchor}" font-size="${number(size)}" font-weight="${weight}" fill="${fill}">${escapeXml(text)}</text>`;
 }
 
 function pointText({ x, y }: Point, frame: Drawing['frame']): string {
@@ -126,6 +126,6 @@ function number(value: number): string {
   return String(Math.round(value * 1000) / 1000 + 0);
 }
 
-function escape(text: string): string {
+function escapeXml(text: string): string {
   return text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
 }

@@ -98,9 +98,9 @@ function drawRow(sketch: Sketch, layout: StairLayout, sheet: PrintedSheet, row: 
       'marks',
     );
   });
-  sheet.corners
-    .filter(inRow)
-    .forEach((corner) => markCorner(sketch, layout, onRow(corner, sheet.gaugeLine), corner, row));
+  for (const corner of sheet.corners.filter(inRow)) {
+    markCorner(sketch, layout, onRow(corner, sheet.gaugeLine), corner, row);
+  }
   if (inRow(sheet.end)) markCorner(sketch, layout, onRow(sheet.end, sheet.endDepth), sheet.end, row);
 }
 

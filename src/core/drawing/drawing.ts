@@ -100,9 +100,17 @@ export type DrawingWord =
   | 'headerToRiser'
   | 'floorToCome'
   | 'notKnown'
-  | 'nosingLine'
   | 'gaugeLine'
-  | 'boardEnd';
+  | 'unitRise'
+  | 'run'
+  | 'firstCut'
+  | 'seat'
+  | 'belowFinish'
+  | 'belowSubfloor'
+  | 'headerContact'
+  | 'plumbCut'
+  | 'notchDepth'
+  | 'stepLength';
 
 /** Size in pixels of the place where the drawing will be shown. */
 export interface View {

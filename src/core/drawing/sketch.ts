@@ -141,6 +141,37 @@ export class Sketch {
     ];
   }
 
+  /** An upright dimension that may be too short to break: then the number and caption stand beside its line. */
+  sideDimension(
+    y1: number,
+    y2: number,
+    x: number,
+    content: FigureText,
+    caption: readonly string[],
+    from: number,
+  ): readonly Mark[] {
+    const needed = this.px(TYPE.main * 1.5 + caption.length * TYPE.caption * 1.25 + 4 * TICK);
+    if (Math.abs(y2 - y1) > needed) return this.uprightDimension(y1, y2, x, content, caption, from);
+    const middle = (y1 + y2) / 2;
+    const toRight = x >= from;
+    const beside = x + this.px(toRight ? 14 : -14);
+    const anchor = toRight ? 'start' : 'end';
+    return [
+      lineMark('dimension', [point(x, y1), point(x, y2)]),
+      ...this.ends(point(x, y1), point(x, y2)),
+      ...[y1, y2].map((y) => this.extension(point(from, y), point(x, y))),
+      this.figure('number-main', point(beside, middle + this.px(14)), anchor, content, TYPE.main),
+      ...caption.map((text, i) =>
+        this.words(
+          'caption',
+          point(beside, middle + this.px(14 - TYPE.main * 1.15 - i * TYPE.caption * 1.25)),
+          anchor,
+          text,
+        ),
+      ),
+    ];
+  }
+
   /** 45° ticks across both ends of a dimension line. */
   private ends(a: Point, b: Point): Mark[] {
     const reach = this.px(TICK);
