@@ -9,7 +9,7 @@
 import { atLeast, atMost } from '../geometry/tolerance';
 import { hasHangerBoard, isHung, type StairJob } from '../job/stairJob';
 import type { StairLayout } from '../layout/layoutStair';
-import { toMm } from '../units/exact';
+import { sign, toMm } from '../units/exact';
 import { exactSheet, type PrintedSheet, printedSheet } from './printedSheet';
 import { type Rebuilt, rebuild } from './rebuild';
 
@@ -35,6 +35,7 @@ export function checkSheet(layout: StairLayout, sheet: PrintedSheet): readonly C
   const bench = new Bench(STEPS_OF_SLACK * sheet.step, sheet.ripStep);
   const asked = { job: layout.job, risers: layout.flight.risers, run: layout.flight.run };
   measureSteps(bench, asked, sheet, built);
+  measureMarks(bench, asked, sheet, built);
   measureTreads(bench, asked, sheet, built);
   measureRisers(bench, layout.job, sheet, built);
   measureFloorMarks(bench, layout.job, sheet, built);
@@ -58,7 +59,11 @@ class Bench {
   ) {}
 
   same(what: string, step: number, expected: number, found: number): void {
-    if (!atMost(Math.abs(found - expected), this.slack)) this.faults.push({ what, step, expected, found });
+    this.near(what, step, expected, found, this.slack);
+  }
+
+  near(what: string, step: number, expected: number, found: number, slack: number): void {
+    if (!atMost(Math.abs(found - expected), slack)) this.faults.push({ what, step, expected, found });
   }
 
   /** A rip may be short by its own rounding, never long. */
@@ -92,6 +97,20 @@ function measureSteps(bench: Bench, asked: Asked, sheet: PrintedSheet, built: Re
   });
 }
 
+/**
+ * Each mark against its neighbour, along the board: a single one that is off can hide in the
+ * elevation, where its error is shared between height and depth. Two marks, half a step each.
+ */
+function measureMarks(bench: Bench, asked: Asked, sheet: PrintedSheet, built: Rebuilt): void {
+  const between = Math.hypot(built.site.upperFinished / asked.risers, asked.run);
+  sheet.tips.forEach((tip, i) => {
+    const next = sheet.tips[i + 1];
+    if (next !== undefined) bench.near('tip mark', i + 2, between, next - tip, sheet.step);
+    const corner = sheet.corners[i];
+    if (corner !== undefined) bench.near('corner mark', i + 1, asked.run ** 2 / between, corner - tip, sheet.step);
+  });
+}
+
 /** Each tread from its nosing back to what stands behind it. */
 function measureTreads(bench: Bench, asked: Asked, sheet: PrintedSheet, built: Rebuilt): void {
   const { job } = asked;
@@ -116,9 +135,13 @@ function topTreadBack(job: StairJob, built: Rebuilt): number {
 /** Each riser board between what it stands on and the tread it carries. */
 function measureRisers(bench: Bench, job: StairJob, sheet: PrintedSheet, built: Rebuilt): void {
   const lift = job.steps.joint === 'riser-on-tread' ? sheet.treadThickness : 0;
-  sheet.riserRips.forEach((rip, i) => {
-    const foot = i === 0 ? built.site.seatY : (built.tips[i - 1] as { y: number }).y + lift;
-    bench.rip('riser board', i + 1, (built.tips[i] as { y: number }).y - foot, rip);
+  const open = sign(job.steps.riserThickness) === 0;
+  bench.same('riser boards', 0, open ? 0 : built.tips.length, sheet.riserRips.length);
+  built.tips.forEach((tip, i) => {
+    const below = built.tips[i - 1];
+    const rip = sheet.riserRips[i];
+    const foot = below === undefined ? built.site.seatY : below.y + lift;
+    if (rip !== undefined) bench.rip('riser board', i + 1, tip.y - foot, rip);
   });
   const underNosing = built.site.upperFinished - toMm(job.steps.upperNosingThickness);
   if (sheet.topRiserRip !== null) bench.rip('top riser board', 0, underNosing - built.end.y - lift, sheet.topRiserRip);
