@@ -87,7 +87,6 @@ async function save(connection: Connection, memory: Memory, draft: Draft, patien
     );
     if (plan === null) throw new OtherDraftError();
     memory.known = plan.after;
-    memory.attempted = null;
     memory.mayReplace = false;
     askToPersist(memory);
     return { ok: true };

@@ -5,6 +5,7 @@ import { createDrafts } from '../../../src/platform/drafts';
 import type { Draft, DraftKeeper, KeptDraft, LoadedDraft } from '../../../src/state/draft';
 import { draftOf, jobNamed } from '../state/sampleJobs';
 import { type Fault, type Faults, injectFaults } from './faults';
+import { jobNumbers } from './rawDatabase';
 import { readSampleJob } from './readSampleJob';
 
 const NAMES = ['QuotaExceededError', 'UnknownError', 'InvalidStateError', 'AbortError', 'DataError'] as const;
@@ -144,6 +145,58 @@ describe('the reason is said', () => {
     const keeper = open();
     faults = injectFaults({ kind: 'silent' }, () => true);
     expect(await keeper.save(drafts[0] as Draft)).toEqual({ ok: false, reason: 'unavailable' });
+  });
+});
+
+describe('nothing is kept before the end of the transaction', () => {
+  /** Runs in the moment in which a record has been put and the transaction is still open. */
+  function afterPut(store: 'jobs' | 'heads', run: (transaction: never) => void): void {
+    const real = IDBObjectStore.prototype.put;
+    IDBObjectStore.prototype.put = function (...args) {
+      const request = real.apply(this, args);
+      if (this.name === store) request.onsuccess = () => run(this.transaction as never);
+      return request;
+    };
+    faults = {
+      count: () => 0,
+      remove: () => {
+        IDBObjectStore.prototype.put = real;
+      },
+    };
+  }
+
+  test.each(['jobs', 'heads'] as const)('the disk is full after %s were put', async (store) => {
+    const keeper = open();
+    for (const draft of drafts.slice(0, 2)) await keeper.save(draft);
+    afterPut(store, (transaction: { _abort(name: string): void }) => transaction._abort('QuotaExceededError'));
+    expect(await keeper.save(drafts[2] as Draft)).toEqual({ ok: false, reason: 'quota' });
+    stopFaults();
+    expect(await draftThere()).toBe(1);
+  });
+
+  test('the end is never heard', async () => {
+    const keeper = open();
+    afterPut('heads', (transaction: { dispatchEvent: unknown }) => {
+      transaction.dispatchEvent = () => true;
+    });
+    expect(await keeper.save(drafts[1] as Draft)).toEqual({ ok: false, reason: 'unavailable' });
+    stopFaults();
+    expect(await keeper.save(drafts[2] as Draft)).toEqual({ ok: true });
+  });
+
+  test('a put that is refused takes back those before it', async () => {
+    await open().save(drafts[0] as Draft);
+    const before = await jobNumbers();
+    const real = IDBObjectStore.prototype.put;
+    IDBObjectStore.prototype.put = function (...args) {
+      if (this.name === 'heads') throw new DOMException('', 'DataError');
+      return real.apply(this, args);
+    };
+    const keeper = open();
+    await keeper.load();
+    expect(await keeper.save(drafts[3] as Draft)).toEqual({ ok: false, reason: 'unknown' });
+    IDBObjectStore.prototype.put = real;
+    expect(await jobNumbers()).toEqual(before);
   });
 });
 

@@ -198,6 +198,16 @@ describe('two windows', () => {
     expect(found(await open().load()).history).toEqual({ past: [], present: c, future: [] });
   });
 
+  test('taking over counts once', async () => {
+    const [one, other] = [open(), open()];
+    await keep(one, a);
+    other.takeOver();
+    await keep(other, b);
+    one.takeOver();
+    await keep(one, c);
+    expect(await other.save(draftOf(d))).toEqual({ ok: false, reason: 'other-draft' });
+  });
+
   test('two windows that go on from the same draft never share a record', async () => {
     await open().save(draftOf(b, [a]));
     const [one, other] = [open(), open()];
