@@ -9,10 +9,8 @@ const words = () => z.string({ error: 'value.text' }).check(z.maxLength(1000, { 
 const choice = <const T extends readonly string[]>(values: T) => z.enum(values, { error: 'value.choice' });
 const count = () => z.union([z.number(), z.literal('auto')], { error: 'value.countForm' });
 
-const finish = () =>
-  z.union([z.string(), z.strictObject({ length: z.string(), known: z.enum(['measured', 'specified', 'assumed']) })], {
-    error: 'value.finishForm',
-  });
+const sureFinish = z.strictObject({ length: z.string(), known: z.enum(['measured', 'specified', 'assumed']) });
+const finish = () => z.union([z.string(), sureFinish], { error: 'value.finishForm' });
 
 const survey = z.strictObject({
   rise: length(),
@@ -95,6 +93,9 @@ export const KNOWN_KEYS: Readonly<Record<string, readonly string[]>> = {
   'rules.local': Object.keys(local.shape),
   stairs: Object.keys(stair.shape),
   'stairs.survey': Object.keys(survey.shape),
+  'stairs.survey.lowerToAdd': Object.keys(sureFinish.shape),
+  'stairs.survey.upperToAdd': Object.keys(sureFinish.shape),
+  'stairs.steps.treadThickness': Object.keys(sureFinish.shape),
   'stairs.steps': Object.keys(steps.shape),
   'stairs.steps.softCovering': Object.keys(softCovering.shape),
   'stairs.stringer': Object.keys(stringer.shape),

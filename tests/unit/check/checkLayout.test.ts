@@ -74,7 +74,7 @@ const SLIPS: Readonly<Record<string, Slip>> = {
     corners: s.corners.map((u) => u - l.stringer.trim),
     end: s.end - l.stringer.trim,
   }),
-  'the diagonal of the whole rise': (s, l) => ({ diagonal: Math.hypot(l.stringer.top.endX, l.flight.totalRise) }),
+  'the diagonal of the whole rise': (_, l) => ({ diagonal: Math.hypot(l.stringer.top.endX, l.flight.totalRise) }),
 };
 
 describe.each(Object.keys(TOPS))('%s', (name) => {
