@@ -9,7 +9,7 @@ import type { Box, Drawing, DrawingWord, DrawingWords, View } from './drawing';
 import { drawHouse } from './elevationHouse';
 import { drawWood } from './elevationWood';
 import { figureOf } from './figures';
-import { Sketch } from './sketch';
+import { captionLines, Sketch } from './sketch';
 import { clipLineToBox, clipToBox } from './strip';
 
 /** Pixels round the wood for dimensions. */
@@ -117,7 +117,7 @@ function dimension(
   about: string,
 ): void {
   const content = figureOf(Math.abs(y2 - y1), layout.job.units);
-  sketch.place(sketch.sideDimension(y1, y2, x, content, words(word).split('\n'), from), about);
+  sketch.place(sketch.sideDimension(y1, y2, x, content, captionLines(words(word)), from), about);
 }
 
 function finish(sketch: Sketch, box: Box, view: View): Drawing {

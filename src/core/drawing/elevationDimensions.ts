@@ -8,7 +8,7 @@ import type { StairLayout } from '../layout/layoutStair';
 import { toMm } from '../units/exact';
 import type { Box, DrawingWords, Mark } from './drawing';
 import { figureOf } from './figures';
-import { type Sketch, TYPE } from './sketch';
+import { captionLines, type Sketch, TYPE } from './sketch';
 
 /** Rows and columns of dimensions beside the stair, in pixels from it. */
 const COLUMN = { first: 58, second: 138 };
@@ -41,7 +41,7 @@ function dimensionRise(sketch: Sketch, layout: StairLayout, extent: Box, words: 
   const x = extent.left - sketch.px(COLUMN.first);
   const total = figureOf(flight.totalRise, job.units);
   sketch.place(
-    sketch.uprightDimension(0, flight.totalRise, x, total, words('totalRise').split('\n'), extent.left),
+    sketch.uprightDimension(0, flight.totalRise, x, total, captionLines(words('totalRise')), extent.left),
     'totalRise',
   );
   if (!wide) return;
@@ -50,7 +50,7 @@ function dimensionRise(sketch: Sketch, layout: StairLayout, extent: Box, words: 
   const taped = figureOf(upper - lower, job.units);
   const far = extent.left - sketch.px(COLUMN.second);
   sketch.place(
-    sketch.uprightDimension(lower, upper, far, taped, words('riseToday').split('\n'), extent.left, OUTER_BREAK),
+    sketch.uprightDimension(lower, upper, far, taped, captionLines(words('riseToday')), extent.left, OUTER_BREAK),
     'survey.rise',
   );
 }
@@ -60,7 +60,7 @@ function dimensionHeadroom(sketch: Sketch, layout: StairLayout, words: DrawingWo
   if (opening.edgeX === null || opening.headroom === null || opening.headroom <= 0) return;
   const bottom = Math.max(0, nosingLineHeight(flight, opening.edgeX));
   const content = figureOf(opening.headroom, job.units, 'down');
-  const caption = words('headroom').split('\n');
+  const caption = captionLines(words('headroom'));
   const top = bottom + opening.headroom;
   const placed = sketch.place(
     sketch.uprightDimension(bottom, top, opening.edgeX, content, caption, opening.edgeX),

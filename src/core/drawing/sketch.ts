@@ -17,6 +17,8 @@ const AIR = 3;
 const WORD_EM = 0.56;
 const DIGIT_EM = 0.6;
 const FRACTION_SIZE = 0.69;
+/** Letters in one line of a caption beside an upright line. */
+const LONGEST_LINE = 16;
 
 export class Sketch {
   readonly marks: Mark[] = [];
@@ -234,6 +236,17 @@ export function tapeParts(number: Extract<FigureText, { kind: 'tape' }>['number'
 export function fractionEms(parts: TapeParts): number {
   const digits = Math.max(parts.numerator.length, parts.denominator.length);
   return digits === 0 ? 0 : digits * DIGIT_EM * FRACTION_SIZE + 0.12;
+}
+
+/** A caption beside an upright line is broken after its commas, and in two where it is still long. */
+export function captionLines(text: string): readonly string[] {
+  return text.split(/(?<=,) /).flatMap((piece) => {
+    if (piece.length <= LONGEST_LINE) return [piece];
+    const middle = piece.length / 2;
+    const spaces = [...piece.matchAll(/ /g)].map((found) => found.index);
+    const at = spaces.sort((a, b) => Math.abs(a - middle) - Math.abs(b - middle))[0];
+    return at === undefined ? [piece] : [piece.slice(0, at), piece.slice(at + 1)];
+  });
 }
 
 function boxWidth(box: Box): number {

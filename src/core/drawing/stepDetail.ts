@@ -6,7 +6,7 @@ import { type Point, point } from '../geometry/point';
 import type { StairPlan } from '../plan/planStair';
 import type { Drawing, DrawingWords, View } from './drawing';
 import { figureOf } from './figures';
-import { Sketch, TYPE } from './sketch';
+import { captionLines, Sketch, TYPE } from './sketch';
 import { clipLine, clipToStrip } from './strip';
 
 const MARGIN = { x: 130, top: 70, bottom: 20 };
@@ -48,7 +48,7 @@ export function drawStep({ layout }: Pick<StairPlan, 'layout'>, view: View, word
       0,
       right + sketch.px(62),
       figureOf(stringer.notchDepth, job.units),
-      words('notchDepth').split('\n'),
+      captionLines(words('notchDepth')),
       right,
     ),
   );
