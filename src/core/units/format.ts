@@ -94,5 +94,5 @@ function reduce(value: Exact): Exact {
   let a = value.num < 0n ? -value.num : value.num;
   let b = value.den;
   while (b !== 0n) [a, b] = [b, a % b];
-  return a === 0n ? { num: 0n, den: 1n } : { num: value.num / a, den: value.den / a };
+  return { num: value.num / a, den: value.den / a };
 }

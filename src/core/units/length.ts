@@ -134,7 +134,10 @@ function normalise(text: string): string {
 function readMetric(body: string): LengthReading | null {
   const groups = METRIC.exec(body)?.groups;
   if (!groups) return null;
-  return { ok: true, length: multiply(decimal(groups['number']), METRIC_MM[groups['unit'] as string] as Exact) };
+  return {
+    ok: true,
+    length: multiply(decimal(groups['number'] as string), METRIC_MM[groups['unit'] as string] as Exact),
+  };
 }
 
 function readFeetInches(body: string): LengthReading | null {
@@ -157,8 +160,8 @@ function readInchNumber(groups: Readonly<Record<string, string | undefined>>): L
   return { ok: true, length: add(fraction(BigInt(groups['whole'] ?? '0'), 1n), fraction(top, bottom)) };
 }
 
-function decimal(digits: string | undefined): Exact {
-  return fromDecimal(digits?.startsWith('.') ? `0${digits}` : (digits ?? '0'));
+function decimal(digits: string): Exact {
+  return fromDecimal(digits.startsWith('.') ? `0${digits}` : digits);
 }
 
 /** Names the likeliest slip in a text that is no length. */
