@@ -1,10 +1,25 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { expect, it } from 'vitest';
-import { jobJsonSchema } from '../../../src/document/jsonSchema';
-import { KNOWN_KEYS } from '../../../src/document/schema';
+import * as z from 'zod/mini';
+import { jobSchema, KNOWN_KEYS } from '../../../src/document/schema';
 
 const FILE = fileURLToPath(new URL('../../../docs/job-file.schema.json', import.meta.url));
+
+/**
+ * The job file as JSON Schema, for editors and for other programs. It says which keys there are and
+ * what kind each holds; whether a text is a length only the program itself can tell. Made here and
+ * not in src, so that the page does not carry what it has no use for.
+ */
+function jobJsonSchema(): object {
+  const { $schema, ...keys } = z.toJSONSchema(jobSchema, { target: 'draft-2020-12', io: 'input' });
+  return {
+    $schema,
+    title: 'Pitchboard job, version 1',
+    description: 'Every key is described in docs/job-file.md. Made from src/document/schema.ts; not written by hand.',
+    ...keys,
+  };
+}
 
 if (process.env['PITCHBOARD_GOLDEN'] === 'write') {
   writeFileSync(FILE, `${JSON.stringify(jobJsonSchema(), null, 2)}\n`);
