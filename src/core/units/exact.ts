@@ -106,7 +106,18 @@ export function ceiling(a: Exact): bigint {
 
 /** The nearest float, in the unit of the fraction itself (millimetres, for a length). */
 export function toMm(a: Exact): number {
-  return Number(a.num) / Number(a.den);
+  const num = Number(a.num);
+  const den = Number(a.den);
+  return Number.isFinite(num) && Number.isFinite(den) ? num / den : quotientOfLongOnes(a);
+}
+
+/** Bits that a float's exponent can carry, with room to spare. */
+const FLOAT_BITS = 900;
+
+/** Lengths written with dozens of digits multiply to numbers past any float: both lose the same low bits first. */
+function quotientOfLongOnes({ num, den }: Exact): number {
+  const spare = BigInt(Math.max(num.toString(2).length, den.toString(2).length) - FLOAT_BITS);
+  return Number(num >> spare) / Number(den >> spare);
 }
 
 /** A figure of a US rule or default in inches, as a float of millimetres. */
