@@ -80,6 +80,7 @@ function makeSheet(layout: StairLayout, step: number, ripStep: number): PrintedS
   };
 }
 
-function onGrid(value: number, step: number, rounding: Rounding): number {
+/** A step of 0 stands for no rounding at all. */
+export function onGrid(value: number, step: number, rounding: Rounding): number {
   return step === 0 ? value : roundTo(value, step, rounding);
 }

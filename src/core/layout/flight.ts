@@ -83,10 +83,7 @@ const MOST_RISERS = 200;
  */
 export function layFlight(stair: StairJob, limits: LayoutLimits): Result<Flight> {
   const { survey, steps, place } = stair;
-  const totalRise = add(
-    add(survey.rise, survey.footBelowReading),
-    subtract(survey.upperToAdd.amount, survey.lowerToAdd.amount),
-  );
+  const totalRise = sumRise(survey);
   if (sign(totalRise) <= 0) {
     return failure([problem(`${place}.survey.rise`, 'rise.notPositive', { totalRiseMm: toMm(totalRise) })]);
   }
@@ -98,6 +95,11 @@ export function layFlight(stair: StairJob, limits: LayoutLimits): Result<Flight>
   else problems.push(...againstRun(stair, run));
   if (problems.length > 0) return failure(problems);
   return success(measure(stair, totalRise, risers, run));
+}
+
+/** H = M + foot below the reading + upper finish − lower finish, exactly. */
+export function sumRise({ rise, footBelowReading, upperToAdd, lowerToAdd }: StairJob['survey']): Exact {
+  return add(add(rise, footBelowReading), subtract(upperToAdd.amount, lowerToAdd.amount));
 }
 
 /** The fewest risers for which N × riser.max ≥ H, decided exactly; at least two make a stair. */

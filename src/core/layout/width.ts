@@ -19,7 +19,7 @@ export interface WidthStack {
 }
 
 /** Room left for the tread to go in between skirts. Common practice, no source. */
-const TREAD_PLAY = { imperial: inch(1 / 16), metric: subtract(whole(2), divide(whole(1), whole(2))) };
+export const TREAD_PLAY = { imperial: inch(1 / 16), metric: subtract(whole(2), divide(whole(1), whole(2))) };
 
 /** @returns the stack, or null without a width; `too-narrow` if its layers leave no stair */
 export function stackWidth(stair: StairJob): WidthStack | null | 'too-narrow' {

@@ -7,7 +7,10 @@
  * (u, v) is a mirror image of the elevation turned by the pitch, so lengths and areas keep.
  */
 import { type Point, point } from '../geometry/point';
+import { atMost } from '../geometry/tolerance';
 import type { Flight } from '../layout/flight';
+import { inchMm } from '../units/exact';
+import type { UnitSystem } from '../units/length';
 
 export interface BoardFrame {
   /** T1 in the elevation. */
@@ -38,3 +41,10 @@ export const STOCK_LENGTHS = {
   imperialFeet: [8, 10, 12, 14, 16, 18, 20, 22, 24],
   metricMm: [2400, 2700, 3000, 3300, 3600, 3900, 4200, 4500, 4800, 5100, 5400, 5700, 6000, 6300, 6600, 6900, 7200],
 } as const;
+
+/** @returns the shortest board sold that is at least as long; null if none is */
+export function shortestStock(needed: number, units: UnitSystem): number | null {
+  const lengths =
+    units === 'metric' ? STOCK_LENGTHS.metricMm : STOCK_LENGTHS.imperialFeet.map((feet) => inchMm(12 * feet));
+  return lengths.find((length) => atMost(needed, length)) ?? null;
+}

@@ -7,13 +7,13 @@
  * and no error is handed on from one notch to the next.
  */
 import type { Point } from '../geometry/point';
-import { atLeast, atMost, isPositive } from '../geometry/tolerance';
+import { atLeast, isPositive } from '../geometry/tolerance';
 import type { StairJob } from '../job/stairJob';
 import type { Flight } from '../layout/flight';
 import { failure, type Problem, problem, type Result, success } from '../result';
-import { compare, inch, toMm } from '../units/exact';
+import { compare, toMm } from '../units/exact';
 import { type AsCut, forecastAsCut } from './asCut';
-import { boardFrame, STOCK_LENGTHS, toBoard } from './board';
+import { boardFrame, shortestStock, toBoard } from './board';
 import { cutHeel, type Heel, hasFirstCut } from './heel';
 import { innerCorner, type KickerNotch, outlineOf, tip } from './outline';
 import { bearOnHeader, cutTopEnd, type HeaderBearing, type TopEnd } from './topEnd';
@@ -137,10 +137,4 @@ function measure(flight: Flight, stair: StairJob, heel: Heel, top: TopEnd, kicke
       toMm(stair.markStep),
     ),
   };
-}
-
-function shortestStock(needed: number, units: StairJob['units']): number | null {
-  const lengths =
-    units === 'metric' ? STOCK_LENGTHS.metricMm : STOCK_LENGTHS.imperialFeet.map((feet) => toMm(inch(12 * feet)));
-  return lengths.find((length) => atMost(needed, length)) ?? null;
 }
