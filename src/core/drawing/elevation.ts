@@ -58,9 +58,9 @@ function extentOf(layout: StairLayout): Box {
 }
 
 function marginsFor(width: number): Margins {
-  if (width >= 760) return { left: 190, right: 16, top: 64, bottom: 126 };
-  if (width >= 460) return { left: 114, right: 12, top: 60, bottom: 58 };
-  return { left: 110, right: 8, top: 16, bottom: 58 };
+  if (width >= 760) return { left: 190, right: 28, top: 64, bottom: 126 };
+  if (width >= 460) return { left: 114, right: 28, top: 60, bottom: 58 };
+  return { left: 110, right: 24, top: 16, bottom: 58 };
 }
 
 /** The view's own proportion, with the stair in the middle of what the margins leave. */

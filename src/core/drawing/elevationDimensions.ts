@@ -2,7 +2,7 @@
  * The numbers on the elevation, in order of rank: what decides first (total rise, headroom, run),
  * then what explains. One that would touch an earlier text is left out. Frame: layout/flight, y up.
  */
-import { point } from '../geometry/point';
+import { type Point, point } from '../geometry/point';
 import { nosingLineHeight } from '../layout/flight';
 import type { StairLayout } from '../layout/layoutStair';
 import { toMm } from '../units/exact';
@@ -103,7 +103,8 @@ function dimensionOpening(sketch: Sketch, layout: StairLayout, words: DrawingWor
     words('opening'),
     top + sketch.px(4),
   );
-  if (marks) sketch.place(marks, 'survey.openingFraming');
+  if (!marks || !sketch.place(marks, 'survey.openingFraming')) return;
+  for (const x of [headerX - length, headerX]) sketch.reserveLine(x, top, top + sketch.px(46));
 }
 
 /** One step's triangle, resting on the nosing line, with the unit rise and the run. */
@@ -134,14 +135,15 @@ function drawPitch(sketch: Sketch, layout: StairLayout): void {
 function captionFloors(sketch: Sketch, layout: StairLayout, extent: Box, words: DrawingWords): void {
   const { flight, job } = layout;
   const { survey } = job;
-  const right = extent.right - sketch.px(4);
-  const say = (amount: number, known: string, floor: number) => {
+  const say = (amount: number, known: string, at: Point, anchor: 'start' | 'end') => {
     if (known !== 'unknown' && amount === 0) return;
     const text = known === 'unknown' ? words('notKnown') : words('floorToCome');
-    sketch.place([sketch.words('caption', point(right, floor + sketch.px(13)), 'end', text)]);
+    sketch.place([sketch.words('caption', at, anchor, text)]);
   };
-  say(flight.lowerToAdd, survey.lowerToAdd.known, 0);
-  say(flight.upperToAdd, survey.upperToAdd.known, flight.totalRise);
+  const above = sketch.px(13);
+  say(flight.lowerToAdd, survey.lowerToAdd.known, point(extent.right - sketch.px(4), above), 'end');
+  const beside = layout.stringer.top.headerX + sketch.px(12);
+  say(flight.upperToAdd, survey.upperToAdd.known, point(beside, flight.totalRise + above), 'start');
 }
 
 /** Risers numbered in the air before them, treads in the wood under them. */
