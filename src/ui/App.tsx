@@ -1,0 +1,111 @@
+/** The page: bar, drawing, form, results. Which stands where is a matter of the style sheets. */
+import { useEffect, useMemo, useState } from 'react';
+import { demoJob } from '../document/demoJob';
+import { job as jobOf } from '../state/plannerStore';
+import { sayProblem, speakerFor } from '../text/say';
+import { Elevation } from './drawing/StairDrawings';
+import { FaultSummary } from './fields/FaultSummary';
+import { createTypingDesk } from './fields/typing';
+import { JobForm } from './form/JobForm';
+import { DraftBanner } from './results/DraftBanner';
+import { Results } from './results/Results';
+import { RiserStrip } from './results/RiserStrip';
+import { RefusedFile } from './shell/RefusedFile';
+import { TopBar } from './shell/TopBar';
+import { useDropTarget } from './shell/useDropTarget';
+import { useJobFile } from './shell/useJobFile';
+import { useShortcuts } from './shell/useShortcuts';
+import { planOf, StairContext, type StairOnShow, unitsOf, useStair } from './stairOnShow';
+import { type Bench, BenchContext, usePlannerState } from './usePlanner';
+import './look/page.css';
+
+type AppProps = Omit<Bench, 'typing'>;
+
+export function App({ planner, files }: AppProps) {
+  const bench = useMemo(() => ({ planner, files, typing: createTypingDesk() }), [planner, files]);
+  useEffect(() => planner.store.subscribe((state) => bench.typing.prune(jobOf(state))), [planner, bench]);
+  return (
+    <BenchContext value={bench}>
+      <StairPage />
+    </BenchContext>
+  );
+}
+
+function StairPage() {
+  const job = usePlannerState(jobOf);
+  const index = usePlannerState((state) => state.stairIndex);
+  const terms = usePlannerState((state) => state.terms);
+  const theme = usePlannerState((state) => state.theme);
+  const stair = useMemo<StairOnShow>(
+    () => ({ job, index, plan: planOf(job, index), units: unitsOf(job), say: speakerFor(terms) }),
+    [job, index, terms],
+  );
+  useEffect(() => {
+    document.documentElement.dataset['theme'] = theme;
+  }, [theme]);
+  useEffect(() => {
+    document.title = `${job.name ?? stair.say('app.noJobName')} · ${stair.say('app.name')}`;
+  }, [job.name, stair]);
+  return (
+    <StairContext value={stair}>
+      <Page />
+    </StairContext>
+  );
+}
+
+function Page() {
+  const { say, job, plan } = useStair();
+  const file = useJobFile();
+  useShortcuts(file);
+  const isOver = useDropTarget(file.openDropped);
+  const [lit, setLit] = useState<string | null>(null);
+  return (
+    <div className="page">
+      <a className="skip-link" href="#fields">
+        {say('app.skip')}
+      </a>
+      <TopBar onOpen={() => void file.open()} onSave={() => void file.save()} />
+      <div className="page-words" aria-live="polite">
+        {file.notice !== null && <p className="notice">{say(file.notice.key, { name: file.notice.name })}</p>}
+      </div>
+      {file.refusal !== null && <RefusedFile refusal={file.refusal} onClose={file.closeRefusal} />}
+      {job.name === demoJob.name && <p className="example">{say('app.example')}</p>}
+      <main className="desk">
+        <div className="desk-drawing">
+          <FaultSummary />
+          {plan.ok && <DraftBanner plan={plan.value} />}
+          <section className="sheet elevation" aria-labelledby="elevation-title">
+            <h2 id="elevation-title">{say('drawing.elevation')}</h2>
+            {plan.ok ? <Elevation plan={plan.value} lit={lit} /> : <p>{say('drawing.none')}</p>}
+          </section>
+          {plan.ok && <RiserStrip plan={plan.value} />}
+        </div>
+        <div className="desk-form">
+          <JobForm onFocusKey={setLit} />
+        </div>
+        <section className="desk-results" aria-label={say('results.label')}>
+          {plan.ok ? <Results plan={plan.value} lit={lit} /> : <NoResults />}
+        </section>
+      </main>
+      {isOver && <p className="drop-here">{say('app.dropHere')}</p>}
+    </div>
+  );
+}
+
+/** Only a draft of another version can bring this about: every change here is laid out before it is taken. */
+function NoResults() {
+  const { say, plan, units } = useStair();
+  if (plan.ok) return null;
+  return (
+    <div className="sheet">
+      <p>{say('results.none')}</p>
+      <ul>
+        {plan.problems.map((found) => (
+          <li key={`${found.place} ${found.code}`}>
+            <code>{found.place}</code> {sayProblem(say, found, units)}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}

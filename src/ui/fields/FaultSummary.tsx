@@ -1,0 +1,43 @@
+/** Every field whose text is not in use, with a way there; nothing while there is none. */
+import { useSyncExternalStore } from 'react';
+import { useStair } from '../stairOnShow';
+import { useBench } from '../usePlanner';
+import { idOf, labelOf, sentencesOf } from './fieldWords';
+import { stairOfPlace } from './jobPlaces';
+
+export function FaultSummary() {
+  const { typing } = useBench();
+  const { say, job, index } = useStair();
+  const entries = useSyncExternalStore(typing.subscribe, typing.all);
+  const faults = [...entries].flatMap(([place, entry]) => {
+    const stair = stairOfPlace(place);
+    if (stair !== null && stair !== index) return [];
+    const verdict = entry.judge(job);
+    return verdict.kind === 'refused' ? [{ place, sentences: sentencesOf(say, verdict.problems, place, job) }] : [];
+  });
+  if (faults.length === 0) return null;
+  return (
+    <section className="fault-summary" aria-labelledby="fault-summary-title">
+      <h2 id="fault-summary-title">{say('fault.summary', { count: faults.length })}</h2>
+      <p>{say('fault.summaryLead')}</p>
+      <ul>
+        {faults.map(({ place, sentences }) => (
+          <li key={place}>
+            <a href={`#${idOf(place)}`} onClick={(event) => goTo(event, place)}>
+              {labelOf(say, place)}
+            </a>
+            : {sentences.join(' ')}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** Into the field itself, so that typing can go on at once. */
+export function goTo(event: { preventDefault(): void }, place: string): void {
+  event.preventDefault();
+  const field = document.getElementById(idOf(place));
+  field?.focus();
+  field?.scrollIntoView({ block: 'center' });
+}

@@ -1,0 +1,65 @@
+/** One field and one key of the job: what stands in the field, and what becomes of a keystroke. */
+import { useMemo, useSyncExternalStore } from 'react';
+import type { JobText } from '../../core/job/jobText';
+import type { Problem } from '../../core/result';
+import { job as jobOf } from '../../state/plannerStore';
+import { sameContent } from '../../state/saveStatus';
+import { useStair } from '../stairOnShow';
+import { useBench } from '../usePlanner';
+import { valueAt } from './jobPlaces';
+import { judgeMaking, type Making } from './judgeTyping';
+import { fingerprint, type Typed, type TypingEntry } from './typing';
+
+export interface FieldRules {
+  readonly place: string;
+  /** How the job's value stands in the field. */
+  readonly show: (value: unknown) => Typed;
+  readonly make: (typed: Typed, job: JobText) => Making;
+  /** Changes that belong to the same step. */
+  readonly also?: (job: JobText) => JobText;
+}
+
+export interface FieldHandle {
+  readonly value: unknown;
+  readonly typed: Typed;
+  /** Why the typed text is not in use; empty while it is. */
+  readonly problems: readonly Problem[];
+  /** It was refused, the job has changed since, and it would fit now. */
+  readonly fitsNow: boolean;
+  change(typed: Typed): void;
+  leave(): void;
+}
+
+const NONE: readonly Problem[] = [];
+
+export function useField({ place, show, make, also }: FieldRules): FieldHandle {
+  const { planner, typing } = useBench();
+  const { job } = useStair();
+  const value = valueAt(job, place);
+  const entry = useSyncExternalStore(typing.subscribe, () => typing.all().get(place));
+  const verdict = useMemo(() => entry?.judge(job), [entry, job]);
+
+  function take(next: TypingEntry): void {
+    const present = jobOf(planner.store.getState());
+    const found = next.judge(present);
+    if (found.kind === 'fits' && !sameContent(found.job, present)) planner.actions.edit(() => found.job, place);
+    const beside = fingerprint(valueAt(jobOf(planner.store.getState()), place));
+    typing.set(place, { ...next, beside });
+  }
+
+  return {
+    value,
+    typed: entry?.typed ?? show(value),
+    problems: verdict?.kind === 'refused' ? verdict.problems : NONE,
+    fitsNow: verdict?.kind === 'fits' && !sameContent(verdict.job, job),
+    change: (typed) =>
+      take({ typed, beside: '', judge: (present) => judgeMaking(present, place, make(typed, present), also) }),
+    leave() {
+      if (entry !== undefined && verdict?.kind === 'fits') {
+        take(entry);
+        typing.clear(place);
+      }
+      planner.actions.endGesture();
+    },
+  };
+}

@@ -1,0 +1,110 @@
+/** One key of one stair as the field that its kind needs. */
+import type { JobText, StringerText, StringerTop } from '../../core/job/jobText';
+import { ChoiceField } from '../fields/ChoiceField';
+import { CountField } from '../fields/CountField';
+import { FinishField } from '../fields/FinishField';
+import { placeInStair, withValue } from '../fields/jobPlaces';
+import { LengthField } from '../fields/LengthField';
+import { unitsOf, useStair } from '../stairOnShow';
+import type { FieldKind } from './formParts';
+
+const LAID = ['after-stairs', 'before-stairs'] as const;
+const JOINTS = ['tread-butts-riser', 'riser-on-tread'] as const;
+const TOPS = ['hanger-is-riser', 'hanger-behind-riser', 'header-behind-riser', 'level-with-floor'] as const;
+const FEWEST = 2;
+
+/** A board on the flat, as framed houses have it lying about; only where someone turns the notch on. */
+const USUAL_KICKER = {
+  imperial: { width: '3 1/2 in', height: '1 1/2 in' },
+  metric: { width: '90 mm', height: '45 mm' },
+};
+
+export function StairField({ fieldKey, kind }: { readonly fieldKey: string; readonly kind: FieldKind }) {
+  const { say, plan, index } = useStair();
+  const place = placeInStair(index, fieldKey);
+  switch (kind) {
+    case 'feet-required':
+      return <LengthField place={place} feet required />;
+    case 'feet':
+      return <LengthField place={place} feet />;
+    case 'length':
+      return <LengthField place={place} />;
+    case 'length-required':
+      return <LengthField place={place} required />;
+    case 'finish':
+      return <FinishField place={place} />;
+    case 'risers':
+      return <CountField place={place} least={FEWEST} counted={plan.ok ? plan.value.layout.flight.risers : null} />;
+    case 'stringers':
+      return (
+        <CountField
+          place={place}
+          least={FEWEST}
+          counted={plan.ok ? (plan.value.layout.width?.stringers ?? null) : null}
+        />
+      );
+    case 'laid':
+      return (
+        <ChoiceField
+          place={place}
+          usual={LAID[0]}
+          choices={LAID.map((value) => ({ value, words: say(`choice.survey.lowerLaid.${value}`) }))}
+        />
+      );
+    case 'joint':
+      return (
+        <ChoiceField
+          place={place}
+          usual={JOINTS[0]}
+          choices={JOINTS.map((value) => ({ value, words: say(`choice.steps.joint.${value}`) }))}
+        />
+      );
+    case 'top':
+      return (
+        <ChoiceField
+          place={place}
+          usual={TOPS[0]}
+          choices={TOPS.map((value) => ({ value, words: say(`choice.stringer.top.${value}`) }))}
+          also={(job) => withoutForeignKeys(job, index)}
+        />
+      );
+    case 'kicker':
+      return <KickerField place={place} />;
+  }
+}
+
+function KickerField({ place }: { readonly place: string }) {
+  const { say } = useStair();
+  return (
+    <ChoiceField
+      place={place}
+      usual="none"
+      choices={(['none', 'notched'] as const).map((value) => ({
+        value,
+        words: say(`choice.stringer.kicker.${value}`),
+      }))}
+      toChosen={(value) => (value === undefined ? 'none' : 'notched')}
+      toValue={(chosen, job) => (chosen === 'none' ? undefined : USUAL_KICKER[unitsOf(job)])}
+    />
+  );
+}
+
+/** A top leaves no keys behind that only another top may have. */
+function withoutForeignKeys(job: JobText, index: number): JobText {
+  const stringer: StringerText = job.stairs[index]?.stringer ?? {};
+  const top: StringerTop = stringer.top ?? TOPS[0];
+  const foreign = [
+    ...(top === 'header-behind-riser' && stringer.hanger !== undefined ? ['stringer.hanger'] : []),
+    ...(top !== 'level-with-floor' && stringer.topTreadRun !== undefined ? ['stringer.topTreadRun'] : []),
+  ];
+  return foreign.reduce((kept, key) => withValue(kept, placeInStair(index, key), undefined), job);
+}
+
+/** Fields that the other choices leave without a meaning are not asked for. */
+export function isAsked(stringer: StringerText | undefined, key: string): boolean {
+  const top = stringer?.top ?? TOPS[0];
+  if (key === 'stringer.hanger') return top !== 'header-behind-riser' || stringer?.hanger !== undefined;
+  if (key === 'stringer.topTreadRun') return top === 'level-with-floor' || stringer?.topTreadRun !== undefined;
+  if (key.startsWith('stringer.kicker.')) return stringer?.kicker !== undefined;
+  return true;
+}

@@ -1,0 +1,134 @@
+/** The bar: which job, whether it is kept, and what can be done with the whole of it. */
+
+import type { Terms, Theme } from '../../state/draft';
+import { canRedo, canUndo } from '../../state/plannerStore';
+import { textOf } from '../fields/makings';
+import { useField } from '../fields/useField';
+import { withFittingMarkStep } from '../form/markSteps';
+import { useStair } from '../stairOnShow';
+import { useBench, usePlannerState } from '../usePlanner';
+import { Icon, PitchMark } from './Icon';
+import { SaveLine } from './SaveLine';
+
+const THEMES: readonly Theme[] = ['paper', 'sun', 'dim'];
+const TERMS: readonly Terms[] = ['us', 'uk'];
+const UNITS = ['imperial', 'metric'] as const;
+
+interface TopBarProps {
+  readonly onOpen: () => void;
+  readonly onSave: () => void;
+}
+
+export function TopBar({ onOpen, onSave }: TopBarProps) {
+  const { say, job, index } = useStair();
+  const { actions } = useBench().planner;
+  const mayUndo = usePlannerState(canUndo);
+  const mayRedo = usePlannerState(canRedo);
+  const stair = job.stairs[index];
+  return (
+    <header className="top-bar">
+      <PitchMark />
+      <div className="bar-names">
+        <h1>{job.name ?? say('app.noJobName')}</h1>
+        {job.stairs.length > 1 ? <StairChoice /> : <p>{stair?.name ?? stair?.id}</p>}
+      </div>
+      <SaveLine onSave={onSave} />
+      <div className="bar-actions">
+        <button type="button" onClick={actions.undo} disabled={!mayUndo}>
+          <Icon name="undo" />
+          <span>{say('bar.undo')}</span>
+        </button>
+        <button type="button" onClick={actions.redo} disabled={!mayRedo}>
+          <Icon name="redo" />
+          <span>{say('bar.redo')}</span>
+        </button>
+        <button type="button" onClick={onOpen}>
+          <Icon name="open" />
+          <span>{say('bar.open')}</span>
+        </button>
+        <button type="button" className="main-button" onClick={onSave}>
+          <Icon name="save" />
+          <span>{say('bar.save')}</span>
+        </button>
+      </div>
+      <ViewChoices />
+    </header>
+  );
+}
+
+function StairChoice() {
+  const { say, job, index } = useStair();
+  const { actions } = useBench().planner;
+  return (
+    <select
+      aria-label={say('bar.stair')}
+      value={index}
+      onChange={(event) => actions.selectStair(Number(event.currentTarget.value))}
+    >
+      {job.stairs.map((stair, at) => (
+        <option key={stair.id} value={at}>
+          {stair.name ?? stair.id}
+        </option>
+      ))}
+    </select>
+  );
+}
+
+function ViewChoices() {
+  const { say } = useStair();
+  const { actions } = useBench().planner;
+  const theme = usePlannerState((state) => state.theme);
+  const terms = usePlannerState((state) => state.terms);
+  return (
+    <div className="bar-view">
+      <label>
+        <span>{say('bar.theme')}</span>
+        <select value={theme} onChange={(event) => actions.setTheme(event.currentTarget.value as Theme)}>
+          {THEMES.map((value) => (
+            <option key={value} value={value}>
+              {say(`theme.${value}`)}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label>
+        <span>{say('bar.terms')}</span>
+        <select value={terms} onChange={(event) => actions.setTerms(event.currentTarget.value as Terms)}>
+          {TERMS.map((value) => (
+            <option key={value} value={value}>
+              {say(`terms.${value}`)}
+            </option>
+          ))}
+        </select>
+      </label>
+      <UnitsChoice />
+    </div>
+  );
+}
+
+/** The same key as in the form, and the same refusal there if it cannot be. */
+function UnitsChoice() {
+  const { say } = useStair();
+  const field = useField({
+    place: 'units',
+    show: (value) => ({ text: textOf(value, 'imperial') }),
+    make: ({ text }) => ({ ok: true, value: text }),
+    also: withFittingMarkStep,
+  });
+  return (
+    <label>
+      <span>{say('bar.units')}</span>
+      <select
+        value={field.typed.text}
+        onChange={(event) => field.change({ text: event.currentTarget.value })}
+        onBlur={field.leave}
+      >
+        {UNITS.map((value) => (
+          <option key={value} value={value}>
+            {say(`units.${value}`)}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
