@@ -6,11 +6,10 @@ import fc from 'fast-check';
 import type { JobText, StringerTop, TreadRiserJoint } from '../../src/core/job/jobText';
 
 export const NM = 1_000_000;
-export const NM_PER_SIXTY_FOURTH = 396_875;
-const NM_PER_INCH = 25_400_000;
+const NM_PER_SIXTY_FOURTH = 396_875;
 
-export const TOPS = ['header-behind-riser', 'hanger-is-riser', 'hanger-behind-riser', 'level-with-floor'] as const;
-export const JOINTS = ['tread-butts-riser', 'riser-on-tread'] as const;
+const TOPS = ['header-behind-riser', 'hanger-is-riser', 'hanger-behind-riser', 'level-with-floor'] as const;
+const JOINTS = ['tread-butts-riser', 'riser-on-tread'] as const;
 
 /** Nanometres, every one of them. */
 export interface Lengths {
@@ -56,7 +55,7 @@ export interface RandomStair {
   readonly notation: number;
 }
 
-export const MARK_STEPS = [8, 4, 2, 1].map((sixtyFourths) => sixtyFourths * NM_PER_SIXTY_FOURTH).concat([NM / 2, NM]);
+const MARK_STEPS = [8, 4, 2, 1].map((sixtyFourths) => sixtyFourths * NM_PER_SIXTY_FOURTH).concat([NM / 2, NM]);
 
 /** Proportions that leave a stringer most of the time; the rest is for the refusals. */
 const proportions = fc.record({
@@ -93,7 +92,6 @@ const around = fc.record({
   thickness: fc.integer({ min: 30, max: 60 }),
   trim: fc.integer({ min: 0, max: 100 }),
   spacingMax: fc.integer({ min: 200, max: 700 }),
-  markStep: fc.constantFrom(...MARK_STEPS),
 });
 
 export const randomStair: fc.Arbitrary<RandomStair> = fc
@@ -104,10 +102,11 @@ export const randomStair: fc.Arbitrary<RandomStair> = fc
     top: fc.constantFrom(...TOPS),
     kicker: fc.boolean(),
     notation: fc.nat({ max: 999 }),
+    markStep: fc.constantFrom(...MARK_STEPS),
     proportions,
     around,
   })
-  .map(({ proportions: p, around: a, ...choices }) => {
+  .map(({ proportions: p, around: a, markStep, ...choices }) => {
     const onGrid = (mm: number, turn: number): number => {
       const nm = mm === 0 ? 0 : mm * NM + ((p.crumbs * (turn + 1)) % NM);
       return choices.units === 'imperial' ? Math.round(nm / NM_PER_SIXTY_FOURTH) * NM_PER_SIXTY_FOURTH : nm;
@@ -127,17 +126,13 @@ export const randomStair: fc.Arbitrary<RandomStair> = fc
       hanger: choices.top === 'header-behind-riser' ? 0 : p.hanger,
       kickerWidth: p.kickerWidth,
       kickerHeight: p.kickerHeight,
-      ...withoutStep(a),
+      ...a,
     };
     const keys = Object.keys(millimetres) as (keyof typeof millimetres)[];
     const nm = Object.fromEntries(keys.map((key, turn) => [key, onGrid(millimetres[key], turn)])) as unknown as Lengths;
     const topTread = Math.min(nm.run, onGrid(Math.max(1, Math.floor((p.run * p.topTreadShare) / 100)), 7));
-    return { ...choices, risers: p.risers, nm: { ...nm, markStep: a.markStep, topTread } };
+    return { ...choices, risers: p.risers, nm: { ...nm, markStep, topTread } };
   });
-
-function withoutStep<T extends { markStep: number }>({ markStep: _, ...rest }: T): Omit<T, 'markStep'> {
-  return rest;
-}
 
 /** The job text of a stair, every key written out. */
 export function jobOf(stair: RandomStair): JobText {
@@ -236,5 +231,3 @@ function fractionOf(sixtyFourths: number): string {
   while (top % 2 === 0) [top, bottom] = [top / 2, bottom / 2];
   return `${top}/${bottom}`;
 }
-
-export const INCH_NM = NM_PER_INCH;
