@@ -9,6 +9,7 @@ import { type Finding, findOn, type TasteRule } from '../codes/findings';
 import { chooseRules, limitFor, type RulePack, type RuleSet } from '../codes/rulePack';
 import type { JobText } from '../job/jobText';
 import { readStair } from '../job/readStair';
+import type { LayoutLimits } from '../layout/flight';
 import { layoutStair, type Note, type StairLayout } from '../layout/layoutStair';
 import { failure, problem, type Result, success } from '../result';
 
@@ -34,11 +35,7 @@ export function planStair(job: JobText, index: number, book: RuleBook): Result<S
   const rules = chooseRules({ ...job.rules, pack }, book.findPack);
   const stair = readStair(job, index);
   if (!rules.ok || !stair.ok) return failure([...problemsIn(rules), ...problemsIn(stair)]);
-  const layout = layoutStair(stair.value, {
-    riserMax: limitFor(rules.value, 'riser.max'),
-    treadMin: limitFor(rules.value, 'tread.min'),
-    headroomMin: limitFor(rules.value, 'headroom.min'),
-  });
+  const layout = layoutStair(stair.value, limitsOf(rules.value));
   if (!layout.ok) return layout;
   const [fault] = checkLayout(layout.value);
   if (fault !== undefined) return failure([selfCheckFailed(stair.value.place, fault)]);
@@ -53,6 +50,15 @@ export function planStair(job: JobText, index: number, book: RuleBook): Result<S
         : layout.value.defaults,
     notes: [...layout.value.notes, ...ruleNotes(rules.value), ...coveringNote(job, index)],
   });
+}
+
+/** What the rules in force contribute to a layout. */
+export function limitsOf(rules: RuleSet): LayoutLimits {
+  return {
+    riserMax: limitFor(rules, 'riser.max'),
+    treadMin: limitFor(rules, 'tread.min'),
+    headroomMin: limitFor(rules, 'headroom.min'),
+  };
 }
 
 /** @returns every stair's plan, or all problems of all stairs: all or nothing */

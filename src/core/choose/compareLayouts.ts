@@ -1,0 +1,146 @@
+/**
+ * The neighbours of a stair: a few risers more or fewer, a run a little longer or shorter, each laid
+ * out by the whole pipeline from a changed job, so that a figure in the table is the figure that one
+ * gets. One that leaves no geometry stands in the list with its reason, not left out.
+ */
+import { chooseRules, limitFor, type RuleSet } from '../codes/rulePack';
+import type { JobText } from '../job/jobText';
+import { readStair } from '../job/readStair';
+import type { StairJob } from '../job/stairJob';
+import { fewestRisers, sumRise } from '../layout/flight';
+import { planStair, type RuleBook, type StairPlan } from '../plan/planStair';
+import type { Problem } from '../result';
+import { add, compare, type Exact, inch, sign, subtract, toMm, whole } from '../units/exact';
+import { exactText } from '../units/exactText';
+import { changeStair, type KeyChange } from './changeStair';
+import {
+  brokenFields,
+  countFindings,
+  type Differences,
+  differences,
+  type Figures,
+  type FindingCounts,
+  figuresOf,
+} from './figures';
+
+export interface Alternative {
+  /** The same for the same pair of riser count and run, whatever else changes. */
+  readonly id: string;
+  readonly risers: number;
+  /** Millimetres. */
+  readonly run: number;
+  readonly chosen: boolean;
+  /** What taking it up would write; empty for the chosen one. */
+  readonly changes: readonly KeyChange[];
+  /** Why it leaves no geometry; empty where it lays out. */
+  readonly problems: readonly Problem[];
+  /** Null where it does not lay out. */
+  readonly outcome: Outcome | null;
+}
+
+export interface Outcome {
+  readonly figures: Figures;
+  /** Against the chosen one; null while that one does not lay out. */
+  readonly differences: Differences | null;
+  readonly counts: FindingCounts;
+  /** Fields of the rules that it breaks, and of what is hard or unwise to build. */
+  readonly breaksRules: readonly string[];
+  readonly breaksBuild: readonly string[];
+}
+
+const RISERS_AROUND = [-2, -1, 0, 1, 2];
+const FEWEST_RISERS = 2;
+const MOST_RISERS = 200;
+/** How far the run is moved either way: steps that one would try on a site. Common practice, no source. */
+const RUN_STEPS = {
+  imperial: [inch(1 / 4), inch(1 / 2), inch(1)],
+  metric: [whole(5), whole(10), whole(25)],
+};
+
+/** What the two choices come to, whether or not they lay out together. */
+interface Chosen {
+  readonly risers: number;
+  readonly run: Exact;
+}
+
+/** @returns by riser count, then by run; empty where no riser count or no run is to be had at all */
+export function compareLayouts(job: JobText, index: number, book: RuleBook): readonly Alternative[] {
+  const stair = readStair(job, index);
+  const rules = chooseRules({ ...job.rules, pack: job.rules?.pack ?? book.defaultPack }, book.findPack);
+  if (!stair.ok || !rules.ok) return [];
+  const chosen = chosenOf(stair.value, rules.value);
+  if (chosen === null) return [];
+  const base = planStair(job, index, book);
+  const against = base.ok ? figuresOf(base.value) : null;
+  const runs = runsAround(stair.value, chosen.run, limitFor(rules.value, 'tread.min'));
+  return countsAround(chosen.risers).flatMap((risers) =>
+    runs.map((run) => {
+      const isChosen = risers === chosen.risers && compare(run, chosen.run) === 0;
+      const changes = changesTo(stair.value, chosen, { risers, run });
+      const plan = isChosen ? base : planStair(changeStair(job, index, changes), index, book);
+      return {
+        id: `${risers} x ${exactText(run, 'metric')}`,
+        risers,
+        run: toMm(run),
+        chosen: isChosen,
+        changes,
+        problems: plan.ok ? [] : plan.problems,
+        outcome: plan.ok ? outcomeOf(plan.value, against) : null,
+      };
+    }),
+  );
+}
+
+/** Writes an alternative, or a cure, into the job: only its own keys. */
+export function applyAlternative(
+  job: JobText,
+  index: number,
+  taken: { readonly changes: readonly KeyChange[] },
+): JobText {
+  return changeStair(job, index, taken.changes);
+}
+
+function chosenOf(stair: StairJob, rules: RuleSet): Chosen | null {
+  const run = stair.steps.run ?? limitFor(rules, 'tread.min');
+  const risers = stair.steps.risers === 'auto' ? fewestFor(stair, rules) : stair.steps.risers;
+  return run === null || risers === null ? null : { risers, run };
+}
+
+function fewestFor(stair: StairJob, rules: RuleSet): number | null {
+  const riserMax = limitFor(rules, 'riser.max');
+  const totalRise = sumRise(stair.survey);
+  if (riserMax === null || sign(riserMax) <= 0 || sign(totalRise) <= 0) return null;
+  return fewestRisers(totalRise, riserMax);
+}
+
+function countsAround(chosen: number): readonly number[] {
+  return RISERS_AROUND.map((by) => chosen + by).filter((count) => count >= FEWEST_RISERS && count <= MOST_RISERS);
+}
+
+function runsAround(stair: StairJob, chosen: Exact, least: Exact | null): readonly Exact[] {
+  const steps = RUN_STEPS[stair.units];
+  const moved = steps.flatMap((step) => [subtract(chosen, step), add(chosen, step)]);
+  const all = [chosen, ...moved, ...(least === null ? [] : [least])].filter((run) => sign(run) > 0).sort(compare);
+  return all.filter((run, i) => i === 0 || compare(run, all[i - 1] as Exact) !== 0);
+}
+
+/** A key that already says what is wanted is left as it was typed, `auto` included. */
+function changesTo(stair: StairJob, chosen: Chosen, wanted: Chosen): readonly KeyChange[] {
+  const changes: KeyChange[] = [];
+  if (wanted.risers !== chosen.risers) changes.push({ key: 'steps.risers', value: wanted.risers });
+  if (compare(wanted.run, chosen.run) !== 0) {
+    changes.push({ key: 'steps.run', value: exactText(wanted.run, stair.units) });
+  }
+  return changes;
+}
+
+function outcomeOf(plan: StairPlan, against: Figures | null): Outcome {
+  const figures = figuresOf(plan);
+  return {
+    figures,
+    differences: against === null ? null : differences(figures, against),
+    counts: countFindings(plan.findings),
+    breaksRules: brokenFields(plan.findings, 'rule'),
+    breaksBuild: brokenFields(plan.findings, 'build'),
+  };
+}
