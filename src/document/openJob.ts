@@ -15,7 +15,7 @@ export const VERSION = 1;
 
 /** @param content the file: bytes as read from disk, or its text */
 export function openJob(content: Uint8Array | string): Result<JobText> {
-  const bytes = typeof content === 'string' ? content.length : content.byteLength;
+  const bytes = typeof content === 'string' ? new TextEncoder().encode(content).byteLength : content.byteLength;
   if (bytes > MOST_BYTES) return refuseWhole('file.tooLarge', { most: MOST_BYTES / 1000 });
   const text = decode(content);
   if (text === null) return refuseWhole('file.notText');

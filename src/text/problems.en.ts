@@ -9,12 +9,14 @@ export const problemsEn = {
 
   'problem.file.tooLarge': 'the file is larger than {most} kB; a job file is a few kilobytes of JSON text',
   'problem.file.notText': 'this is not a text file; a job file is JSON in UTF-8',
-  'problem.file.tooDeep': 'the file is nested more than {most} levels deep; a job file needs 6',
+  'problem.file.tooDeep': 'the file is nested more than {most} levels deep; a job file needs 5',
   'problem.file.notJson': 'this is not JSON; a job file is a JSON object that begins with "format": "pitchboard.job"',
-  'problem.file.notObject': 'this is JSON but no object; a job file is one object with "format", "version" and "stairs"',
+  'problem.file.notObject':
+    'this is JSON but no object; a job file is one object with "format", "version" and "stairs"',
   'problem.file.prototypeKey': 'the key "__proto__" is not accepted; take it out',
   'problem.file.format': 'this is another kind of file; "format" must be "{format}"',
-  'problem.file.tooNew': 'version {version} is too new for this program, which reads version {most}; update the program',
+  'problem.file.tooNew':
+    'version {version} is too new for this program, which reads version {most}; update the program',
   'problem.file.version': '"version" must be the number {most}',
   'problem.stairs.none': 'the list is empty; a job has at least one stair',
   'problem.stairs.idTwice': 'the id "{id}" is used twice; every stair needs an id of its own',
@@ -30,6 +32,8 @@ export const problemsEn = {
     'this must be a length such as "5/8 in", or an object with "length" and "known" (measured, specified or assumed), or "unknown"',
   'problem.value.count': '{found} is not accepted; write a whole number from {least} to {most}, or "auto"',
   'problem.value.notPositive': '"{found}" is nothing; this length must be more than zero',
+  'problem.markStep.tooCoarse':
+    'no board is marked this coarsely; write {mostMm} or less, such as "1/16 in" or "0.5 mm"',
   'problem.local.value':
     '"{found}" cannot be read as this limit; write a length with its unit such as "8 1/4 in", or a plain number where the rule counts something',
 
@@ -44,7 +48,8 @@ export const problemsEn = {
     '"{found}" can be read two ways: as feet and inches, or as inches with a decimal; write 8\'\' 10", or 8.1 in',
   'problem.length.zeroDenominator': '"{found}" divides by zero; write a fraction such as 5/8',
   'problem.length.exponent': '"{found}" has an exponent; write the number in full',
-  'problem.length.improperFraction': '"{found}" has a fraction of one or more after its whole number; write it as the tape reads',
+  'problem.length.improperFraction':
+    '"{found}" has a fraction of one or more after its whole number; write it as the tape reads',
   'problem.length.inchesOverFoot': '"{found}" has 12 inches or more beside its feet; write it as the tape reads',
   'problem.length.negative': '"{found}" is less than nothing; this length cannot be negative',
   'problem.length.tooFar': '"{found}" is longer than 10 km; check the unit',
@@ -52,21 +57,26 @@ export const problemsEn = {
 
   'problem.rise.notPositive':
     'the total rise comes to {totalRiseMm} once the finishes are counted; it must be more than nothing: check the reading and the finishes',
-  'problem.risers.noLimit': 'the number of risers is left to the program, but the chosen rules set no greatest riser; give a number',
-  'problem.risers.tooMany': 'this rise would need {needed} risers; a flight here has at most {most}: check the unit of the rise',
+  'problem.risers.noLimit':
+    'the number of risers is left to the program, but the chosen rules set no greatest riser; give a number',
+  'problem.risers.tooMany':
+    'this rise would need {needed} risers; a flight here has at most {most}: check the unit of the rise',
   'problem.run.noLimit': 'the run is left to the program, but the chosen rules set no least run; give one',
   'problem.run.notPositive': 'the run must be more than nothing',
   'problem.nosing.tooDeep': 'the nosing must be less than half of the run, that is less than {limitMm}',
   'problem.riserBoard.tooThick': 'the riser board may be at most a quarter of the run, that is {limitMm}',
-  'problem.topTread.onlyLevel': 'only a stringer that is level with the floor has a top tread of its own; leave this out, or choose that top',
+  'problem.topTread.onlyLevel':
+    'only a stringer that is level with the floor has a top tread of its own; leave this out, or choose that top',
   'problem.topTread.outside': 'the top tread must be more than nothing and at most the run, {limitMm}',
   'problem.hanger.notWithHeader':
     'with the header right behind the last riser there is no hanger board; leave this out, write 0, or choose a top that has one',
   'problem.tipInset.pastBoard': 'the tips would lie off the board; hold them back by less than its depth, {limitMm}',
   'problem.toe.none':
     'nothing is left of the first cut: tread and floor take {dropMm} off the first riser; check the tread, the floor to come and the rise',
-  'problem.throat.none': 'the notches are {notchMm} deep and leave no wood below them; use a deeper board, or a lower rise or run',
-  'problem.seat.none': 'the board ends above the floor, so the stringer has nothing to stand on; use a deeper board or a smaller drop',
+  'problem.throat.none':
+    'the notches are {notchMm} deep and leave no wood below them; use a deeper board, or a lower rise or run',
+  'problem.seat.none':
+    'the board ends above the floor, so the stringer has nothing to stand on; use a deeper board or a smaller drop',
   'problem.plumbCut.none':
     'nothing is left of the plumb cut at the top: it is {shortMm} short; use a deeper board, or a lower rise, or carry a tread level with the floor',
   'problem.heel.behindEnd':
@@ -82,7 +92,8 @@ export const problemsEn = {
   'note.ceilingTooLow': 'no opening is long enough: the ceiling itself is lower than the headroom wanted',
   'note.noHeaderDepth': 'no header contact was computed: survey.headerDepth is not given',
   'note.noWidth': 'no width stack was computed: survey.widthFraming is not given',
-  'note.widthTooNarrow': 'no width stack was computed: wallboard, skirts, spacers and stringers leave no width between these walls',
+  'note.widthTooNarrow':
+    'no width stack was computed: wallboard, skirts, spacers and stringers leave no width between these walls',
   'note.oddRise': 'a total rise of {riseMm} is unusual for one flight: check the reading and its unit',
   'note.oddOpening': 'an opening of {openingMm} is unusual: check the reading and its unit',
   'note.packMissing': 'nothing was checked against rules: this program has no rule pack "{pack}"',

@@ -21,8 +21,15 @@ export interface CheckFault {
   readonly found: number;
 }
 
-/** Roundings meet: two marks, the toe height, the header mark and the gauge line, half a step each. */
-const STEPS_OF_SLACK = 3;
+/**
+ * How far rounding alone can carry the rebuilt stair, in steps. PLACED: a point's own mark and those
+ * it is measured from, half a step each. SWUNG: the climb from first tip to top end, which sets the
+ * swing, carries half a step of the toe height, of the header mark, and of each mark at its two ends;
+ * over the horizontal between them that is an angle, and it moves a point by its distance from the
+ * first tip. So a steep or short flight gets the slack that its own shape needs, and no other.
+ */
+const PLACED = 2;
+const SWUNG = 2.5;
 
 /** @returns what does not agree; empty for a layout that may leave the program */
 export function checkLayout(layout: StairLayout): readonly CheckFault[] {
@@ -32,7 +39,7 @@ export function checkLayout(layout: StairLayout): readonly CheckFault[] {
 /** The same for one sheet, so that a wrong number on it can be shown to be caught. */
 export function checkSheet(layout: StairLayout, sheet: PrintedSheet): readonly CheckFault[] {
   const built = rebuild(layout.job, sheet);
-  const bench = new Bench(STEPS_OF_SLACK * sheet.step, sheet.ripStep);
+  const bench = new Bench(sheet.step, sheet.ripStep, built);
   const asked = { job: layout.job, risers: layout.flight.risers, run: layout.flight.run };
   measureSteps(bench, asked, sheet, built);
   measureMarks(bench, asked, sheet, built);
@@ -49,17 +56,24 @@ interface Asked {
   readonly run: number;
 }
 
-/** Collects what does not agree. */
+/** Collects what does not agree, allowing for each measurement what rounding can do to it. */
 class Bench {
   readonly faults: CheckFault[] = [];
+  /** How far the rounded marks can turn the whole board, radians. */
+  readonly turn: number;
 
   constructor(
-    private readonly slack: number,
+    private readonly step: number,
     private readonly ripStep: number,
-  ) {}
+    built: Rebuilt,
+  ) {
+    const first = built.tips[0];
+    this.turn = (SWUNG * step) / Math.max(step, built.end.x - (first?.x ?? 0));
+  }
 
-  same(what: string, step: number, expected: number, found: number): void {
-    this.near(what, step, expected, found, this.slack);
+  /** @param arm distance across which the board's turn moves what is measured */
+  same(what: string, step: number, expected: number, found: number, arm = 0): void {
+    this.near(what, step, expected, found, this.slack(arm));
   }
 
   near(what: string, step: number, expected: number, found: number, slack: number): void {
@@ -67,13 +81,18 @@ class Bench {
   }
 
   /** A rip may be short by its own rounding, never long. */
-  rip(what: string, step: number, room: number, found: number): void {
-    const fits = atMost(found, room + this.slack) && atLeast(found, room - this.slack - this.ripStep);
+  rip(what: string, step: number, room: number, found: number, arm = 0): void {
+    const slack = this.slack(arm);
+    const fits = atMost(found, room + slack) && atLeast(found, room - slack - this.ripStep);
     if (!fits) this.faults.push({ what, step, expected: room, found });
   }
 
-  within(what: string, least: number, found: number): void {
-    if (!atLeast(found, least - this.slack)) this.faults.push({ what, step: 0, expected: least, found });
+  within(what: string, least: number, found: number, arm = 0): void {
+    if (!atLeast(found, least - this.slack(arm))) this.faults.push({ what, step: 0, expected: least, found });
+  }
+
+  private slack(arm: number): number {
+    return PLACED * this.step + Math.abs(arm) * this.turn;
   }
 }
 
@@ -84,16 +103,16 @@ function measureSteps(bench: Bench, asked: Asked, sheet: PrintedSheet, built: Re
   if (isHung(asked.job.stringer.top)) tops.push(built.site.upperFinished);
   bench.same('risers', 0, asked.risers, tops.length - 1);
   for (let i = 1; i < tops.length; i += 1) {
-    bench.same('riser', i, unitRise, (tops[i] as number) - (tops[i - 1] as number));
+    bench.same('riser', i, unitRise, (tops[i] as number) - (tops[i - 1] as number), asked.run);
   }
-  bench.same('top', asked.risers, built.site.upperFinished, tops.at(-1) as number);
+  bench.same('top', asked.risers, built.site.upperFinished, tops.at(-1) as number, asked.run);
   built.tips.forEach((tip, i) => {
     const behind = built.corners[i] ?? built.end;
-    bench.same('level', i + 1, tip.y, behind.y);
+    bench.same('level', i + 1, tip.y, behind.y, asked.run);
     const next = built.tips[i + 1];
     if (next === undefined) return;
-    bench.same('run', i + 1, asked.run, next.x - tip.x);
-    bench.same('plumb', i + 1, next.x, behind.x);
+    bench.same('run', i + 1, asked.run, next.x - tip.x, unitRise);
+    bench.same('plumb', i + 1, next.x, behind.x, unitRise);
   });
 }
 
@@ -120,8 +139,9 @@ function measureTreads(bench: Bench, asked: Asked, sheet: PrintedSheet, built: R
   built.tips.forEach((tip, i) => {
     const front = tip.x - riser - nosing;
     const next = built.tips[i + 1];
-    if (next !== undefined) bench.rip('tread', i + 1, next.x - riser + under - front, sheet.treadRip);
-    else bench.rip('tread', i + 1, topTreadBack(job, built) - front, sheet.lastTreadRip);
+    const rise = (next ?? built.end).y - tip.y;
+    if (next !== undefined) bench.rip('tread', i + 1, next.x - riser + under - front, sheet.treadRip, rise);
+    else bench.rip('tread', i + 1, topTreadBack(job, built) - front, sheet.lastTreadRip, rise);
   });
 }
 
@@ -141,19 +161,24 @@ function measureRisers(bench: Bench, job: StairJob, sheet: PrintedSheet, built: 
     const below = built.tips[i - 1];
     const rip = sheet.riserRips[i];
     const foot = below === undefined ? built.site.seatY : below.y + lift;
-    if (rip !== undefined) bench.rip('riser board', i + 1, tip.y - foot, rip);
+    const run = below === undefined ? 0 : tip.x - below.x;
+    if (rip !== undefined) bench.rip('riser board', i + 1, tip.y - foot, rip, run);
   });
   const underNosing = built.site.upperFinished - toMm(job.steps.upperNosingThickness);
   if (sheet.topRiserRip !== null) bench.rip('top riser board', 0, underNosing - built.end.y - lift, sheet.topRiserRip);
-  if (sheet.hangerRip !== null) bench.rip('hanger', 0, underNosing - built.endBottom.y, sheet.hangerRip);
+  if (sheet.hangerRip === null) return;
+  // The plumb cut is as long as the board is deep over the cosine of the swing, and feels its turn by the tangent.
+  const plumb = built.end.y - built.endBottom.y;
+  bench.rip('hanger', 0, underNosing - built.endBottom.y, sheet.hangerRip, plumb * Math.tan(built.swing));
 }
 
 function measureFloorMarks(bench: Bench, job: StairJob, sheet: PrintedSheet, built: Rebuilt): void {
   const hanger = toMm(job.stringer.hanger);
   const header = built.end.x + hanger;
-  bench.same('toe mark', 0, header - toMm(job.steps.riserThickness), sheet.toeMark);
-  bench.same('riser mark', 0, header, sheet.riserMark);
-  bench.same('nosing mark', 0, header + toMm(job.steps.nosing), sheet.nosingMark);
+  const climb = built.end.y - (built.tips[0]?.y ?? 0);
+  bench.same('toe mark', 0, header - toMm(job.steps.riserThickness), sheet.toeMark, climb);
+  bench.same('riser mark', 0, header, sheet.riserMark, climb);
+  bench.same('nosing mark', 0, header + toMm(job.steps.nosing), sheet.nosingMark, climb);
   if (hasHangerBoard(job.stringer.top)) bench.within('hanger thickness', 0, hanger);
 }
 
@@ -162,8 +187,14 @@ function measureBoard(bench: Bench, job: StairJob, sheet: PrintedSheet, built: R
   const trim = toMm(job.stringer.trim);
   const depth = toMm(job.stringer.stockDepth);
   const { toeOnBoard } = built;
-  bench.same('diagonal', 0, sheet.diagonal, Math.hypot(sheet.end - toeOnBoard.x, sheet.endDepth - toeOnBoard.y));
-  bench.same('trim', 0, trim, toeOnBoard.x);
+  bench.same(
+    'diagonal',
+    0,
+    sheet.diagonal,
+    Math.hypot(sheet.end - toeOnBoard.x, sheet.endDepth - toeOnBoard.y),
+    sheet.toeHeight,
+  );
+  bench.same('trim', 0, trim, toeOnBoard.x, sheet.toeHeight);
   bench.within('seat', 0, built.seat);
   bench.within('throat', 0, depth - sheet.gaugeLine);
   bench.within('plumb end', 0, built.end.y - built.endBottom.y);

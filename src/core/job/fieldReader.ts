@@ -10,7 +10,7 @@ import { type DefaultKey, defaultText } from './defaults';
 import type { FinishText } from './jobText';
 import type { DefaultUsed, Finish } from './stairJob';
 
-export type FieldFault = LengthFault | 'value.notPositive' | 'value.count';
+export type FieldFault = LengthFault | 'value.notPositive' | 'value.count' | 'markStep.tooCoarse';
 
 export interface LengthRules {
   readonly mayBeNegative?: boolean;

@@ -3,7 +3,8 @@
  * Only what can be told from one key alone is refused here; what needs the geometry is
  * refused by the layout.
  */
-import { failure, type Problem, type Result, success } from '../result';
+import { failure, type Problem, problem, type Result, success } from '../result';
+import { compare, inch, toMm } from '../units/exact';
 import type { UnitSystem } from '../units/length';
 import { nothingText } from './defaults';
 import { FieldReader } from './fieldReader';
@@ -14,6 +15,8 @@ const FEWEST_RISERS = 2;
 const MOST_RISERS = 200;
 const FEWEST_STRINGERS = 2;
 const MOST_STRINGERS = 100;
+/** Coarser than this no pencil marks a stair: a rounded notch would no longer be one. */
+const COARSEST_STEP = inch(1 / 2);
 
 /**
  * @param job the whole text, for its units and mark step
@@ -26,6 +29,9 @@ export function readStair(job: JobText, index: number): Result<StairJob> {
   const reader = new FieldReader(`stairs[${index}]`, units);
   const whole = new FieldReader('job', units);
   const markStep = whole.lengthOrDefault('markStep', job.markStep, { aboveZero: true });
+  if (compare(markStep, COARSEST_STEP) > 0) {
+    whole.problems.push(problem('job.markStep', 'markStep.tooCoarse', { mostMm: toMm(COARSEST_STEP) }));
+  }
   if (job.units === undefined) reader.defaults.push({ key: 'units', used: units });
   reader.defaults.push(...whole.defaults);
   const survey = readSurvey(reader, text);
