@@ -55,13 +55,16 @@ export interface RandomStair {
   readonly notation: number;
 }
 
-const MARK_STEPS = [8, 4, 2, 1].map((sixtyFourths) => sixtyFourths * NM_PER_SIXTY_FOURTH).concat([NM / 2, NM]);
+const MARK_STEPS = [32, 16, 8, 4, 2, 1]
+  .map((sixtyFourths) => sixtyFourths * NM_PER_SIXTY_FOURTH)
+  .concat([NM / 2, NM, 5 * NM]);
 
 /** Proportions that leave a stringer most of the time; the rest is for the refusals. */
 const proportions = fc.record({
   risers: fc.oneof({ weight: 8, arbitrary: fc.integer({ min: 3, max: 22 }) }, fc.integer({ min: 2, max: 60 })),
-  unitRise: fc.integer({ min: 90, max: 240 }),
-  run: fc.integer({ min: 190, max: 420 }),
+  // Steep and shallow ones too: no law forbids a ship's ladder or a garden step.
+  unitRise: fc.oneof({ weight: 6, arbitrary: fc.integer({ min: 90, max: 240 }) }, fc.integer({ min: 40, max: 450 })),
+  run: fc.oneof({ weight: 6, arbitrary: fc.integer({ min: 190, max: 420 }) }, fc.integer({ min: 100, max: 700 })),
   lower: fc.integer({ min: -35, max: 45 }),
   upper: fc.integer({ min: -35, max: 45 }),
   foot: fc.integer({ min: -60, max: 60 }),

@@ -84,7 +84,8 @@ export function secondStair(stair: RandomStair, headroomWanted: number): SecondS
   const throat = mm.depth - v(corner);
   const plumb = endTop.z - endBottom.z;
   const kickerRoom = stair.kicker ? [cut - mm.kickerHeight, seat - mm.kickerWidth] : [];
-  const room = [upperFinished, throat, cut, seat, plumb, end - heel.x, ...kickerRoom];
+  const proportions = [mm.run / 2 - mm.nosing, mm.run / 4 - mm.riser];
+  const room = [...proportions, upperFinished, throat, cut, seat, plumb, end - heel.x, ...kickerRoom];
 
   // Head and header.
   const headerTop = upperToday - mm.subfloor;

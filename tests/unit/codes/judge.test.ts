@@ -210,7 +210,12 @@ describe('the list of findings', () => {
     ['seat left behind the kicker', {}, 'kicker.seat', 'meets'],
     ['too little of it', { stringer: { kicker: { width: '6 1/2 in', height: '1 1/2 in' } } }, 'kicker.seat', 'breaks'],
     ['marks that keep the risers even', {}, 'asCut.spread', 'meets'],
-    ['marks that do not', { markStep: '1 in' }, 'asCut.spread', 'breaks'],
+    [
+      'marks that do not',
+      { rules: { pack: 'irc-2021', local: [{ field: 'variation.riser.max', value: '1/32 in' }] } },
+      'asCut.spread',
+      'breaks',
+    ],
   ])('%s', (_, changes, field, status) => {
     expect(find(changes, field)[0].status).toBe(status);
   });

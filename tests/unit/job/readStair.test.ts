@@ -106,6 +106,7 @@ describe('one key alone', () => {
     ['one stringer', { stringer: { count: 1 } }, 'stairs[0].stringer.count value.count'],
     ['two and a half stringers', { stringer: { count: 2.5 } }, 'stairs[0].stringer.count value.count'],
     ['a mark step of nothing', { markStep: '0 in' }, 'markStep value.notPositive'],
+    ['a mark step over half an inch', { markStep: '33/64 in' }, 'markStep markStep.tooCoarse'],
     ['an unreadable mark step', { markStep: '1/16' }, 'markStep length.noUnit'],
     [
       'soft covering that is no length',
