@@ -1,5 +1,5 @@
 /** The page: bar, drawing, form, results. Which stands where is a matter of the style sheets. */
-import { useEffect, useMemo, useState } from 'react';
+import { memo, useDeferredValue, useEffect, useMemo, useState } from 'react';
 import { demoJob } from '../document/demoJob';
 import { job as jobOf } from '../state/plannerStore';
 import { sayProblem, speakerFor } from '../text/say';
@@ -54,11 +54,15 @@ function StairPage() {
 }
 
 function Page() {
-  const { say, job, plan } = useStair();
+  const stair = useStair();
+  const { say, job } = stair;
   const file = useJobFile();
   useShortcuts(file);
   const isOver = useDropTarget(file.openDropped);
   const [lit, setLit] = useState<string | null>(null);
+  // The field that is typed in comes first; drawings and figures follow as soon as there is a moment.
+  const shown = useDeferredValue(stair);
+  const shownLit = useDeferredValue(lit);
   return (
     <div className="page">
       <a className="skip-link" href="#fields">
@@ -73,24 +77,46 @@ function Page() {
       <main className="desk">
         <div className="desk-drawing">
           <FaultSummary />
-          {plan.ok && <DraftBanner plan={plan.value} />}
-          <section className="sheet elevation" aria-labelledby="elevation-title">
-            <h2 id="elevation-title">{say('drawing.elevation')}</h2>
-            {plan.ok ? <Elevation plan={plan.value} lit={lit} /> : <p>{say('drawing.none')}</p>}
-          </section>
-          {plan.ok && <RiserStrip plan={plan.value} />}
+          <StairContext value={shown}>
+            <Overview lit={shownLit} />
+          </StairContext>
         </div>
         <div className="desk-form">
           <JobForm onFocusKey={setLit} />
         </div>
         <section className="desk-results" aria-label={say('results.label')}>
-          {plan.ok ? <Results plan={plan.value} lit={lit} /> : <NoResults />}
+          <StairContext value={shown}>
+            <Figures lit={shownLit} />
+          </StairContext>
         </section>
       </main>
       {isOver && <p className="drop-here">{say('app.dropHere')}</p>}
     </div>
   );
 }
+
+interface LitProps {
+  readonly lit: string | null;
+}
+
+const Overview = memo(function Overview({ lit }: LitProps) {
+  const { say, plan } = useStair();
+  return (
+    <>
+      {plan.ok && <DraftBanner plan={plan.value} />}
+      <section className="sheet elevation" aria-labelledby="elevation-title">
+        <h2 id="elevation-title">{say('drawing.elevation')}</h2>
+        {plan.ok ? <Elevation plan={plan.value} lit={lit} /> : <p>{say('drawing.none')}</p>}
+      </section>
+      {plan.ok && <RiserStrip plan={plan.value} />}
+    </>
+  );
+});
+
+const Figures = memo(function Figures({ lit }: LitProps) {
+  const { plan } = useStair();
+  return plan.ok ? <Results plan={plan.value} lit={lit} /> : <NoResults />;
+});
 
 /** Only a draft of another version can bring this about: every change here is laid out before it is taken. */
 function NoResults() {

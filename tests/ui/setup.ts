@@ -3,3 +3,6 @@ import { afterEach } from 'vitest';
 
 // Without global test functions the library cannot hook this in by itself, and one test's screen would stay for the next.
 afterEach(cleanup);
+
+// A page without a layout has nothing to scroll; the test browser leaves the method out.
+Element.prototype.scrollIntoView ??= () => undefined;

@@ -109,7 +109,7 @@ function elevationHeight(width: number, { layout }: StairPlan): number {
 }
 
 function detailHeight(width: number): number {
-  return Math.round(Math.min(360, Math.max(230, width * 0.62)));
+  return Math.round(Math.min(340, Math.max(230, width * 0.42)));
 }
 
 /** The board takes as many rows as it needs. */

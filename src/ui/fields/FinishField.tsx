@@ -24,6 +24,8 @@ export function FinishField({ place }: { readonly place: string }) {
   });
   const { text, known = 'unknown' } = field.typed;
   const unknown = known === 'unknown';
+  // A thickness that was typed comes back when it is known again.
+  const leave = unknown && text !== '' ? field.pause : field.leave;
   const stateId = `${idOf(place)}-state`;
   return (
     <FieldFrame
@@ -38,14 +40,14 @@ export function FinishField({ place }: { readonly place: string }) {
             text={unknown ? '' : text}
             // Whoever types a thickness knows it; specified is the least that can be said of it.
             onText={(next) => field.change({ text: next, known: unknown ? 'specified' : known })}
-            onLeave={field.leave}
+            onLeave={leave}
           />
           <select
             id={stateId}
             aria-label={say('known.label', { field: labelOf(say, place) })}
             value={known}
             onChange={(event) => field.change({ text, known: event.currentTarget.value })}
-            onBlur={field.leave}
+            onBlur={leave}
           >
             {STATES.map((state) => (
               <option key={state} value={state}>

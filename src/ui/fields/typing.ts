@@ -22,6 +22,8 @@ export interface TypingEntry {
   /** The job's value beside which this was typed; another one from outside replaces the text. */
   readonly beside: string;
   readonly judge: (job: JobText) => Verdict;
+  /** A field that was emptied is only left out once it is left: most hands empty it to type anew. */
+  readonly waits: boolean;
 }
 
 export interface TypingDesk {

@@ -28,6 +28,8 @@ export interface FieldHandle {
   readonly fitsNow: boolean;
   change(typed: Typed): void;
   leave(): void;
+  /** The same, but what was typed and is not in use stays in sight. */
+  pause(): void;
 }
 
 const NONE: readonly Problem[] = [];
@@ -42,7 +44,8 @@ export function useField({ place, show, make, also }: FieldRules): FieldHandle {
   function take(next: TypingEntry): void {
     const present = jobOf(planner.store.getState());
     const found = next.judge(present);
-    if (found.kind === 'fits' && !sameContent(found.job, present)) planner.actions.edit(() => found.job, place);
+    if (found.kind === 'fits' && !next.waits && !sameContent(found.job, present))
+      planner.actions.edit(() => found.job, place);
     const beside = fingerprint(valueAt(jobOf(planner.store.getState()), place));
     typing.set(place, { ...next, beside });
   }
@@ -51,15 +54,20 @@ export function useField({ place, show, make, also }: FieldRules): FieldHandle {
     value,
     typed: entry?.typed ?? show(value),
     problems: verdict?.kind === 'refused' ? verdict.problems : NONE,
-    fitsNow: verdict?.kind === 'fits' && !sameContent(verdict.job, job),
-    change: (typed) =>
-      take({ typed, beside: '', judge: (present) => judgeMaking(present, place, make(typed, present), also) }),
+    fitsNow: verdict?.kind === 'fits' && entry?.waits !== true && !sameContent(verdict.job, job),
+    change(typed) {
+      const judge = (present: JobText) => judgeMaking(present, place, make(typed, present), also);
+      const making = make(typed, job);
+      const leftOut = making.ok && making.value === undefined;
+      take({ typed, beside: '', judge, waits: leftOut && typed.text.trim() === '' });
+    },
     leave() {
       if (entry !== undefined && verdict?.kind === 'fits') {
-        take(entry);
+        take({ ...entry, waits: false });
         typing.clear(place);
       }
       planner.actions.endGesture();
     },
+    pause: () => planner.actions.endGesture(),
   };
 }

@@ -21,7 +21,7 @@ export function Findings({ plan }: { readonly plan: StairPlan }) {
       <p className="hint">
         {rules.pack === null
           ? say('findings.noPack', { pack: rules.packId })
-          : say('findings.by', { pack: `${rules.pack.title}, ${rules.pack.edition}` })}
+          : say('findings.by', { pack: nameOf(rules) })}
       </p>
       <p>{say('findings.count', { breaks: breaks.length, meets: meets.length, unchecked: unchecked.length })}</p>
       <Group title={say('findings.breaks')} findings={breaks} />
@@ -68,7 +68,7 @@ function List({ findings }: { readonly findings: readonly Finding[] }) {
 }
 
 function Row({ finding }: { readonly finding: Finding }) {
-  const { say } = useStair();
+  const { say, plan } = useStair();
   const figures = [actualWords(say, finding), limitWords(say, finding)].filter((words) => words !== '');
   return (
     <li className={`finding finding-${finding.status}`}>
@@ -76,7 +76,7 @@ function Row({ finding }: { readonly finding: Finding }) {
       <div>
         <p className="finding-rule">{ruleWords(say, finding.field)}</p>
         {figures.length > 0 && <p className="finding-figures">{figures.join(', ')}</p>}
-        <p className="finding-source">{sourceWords(say, finding)}</p>
+        <p className="finding-source">{sourceWords(say, finding, plan.ok ? nameOf(plan.value.rules) : '')}</p>
       </div>
     </li>
   );
@@ -86,4 +86,8 @@ function Row({ finding }: { readonly finding: Finding }) {
 function answerOf({ kind, status }: Finding): Answer {
   if (kind !== 'taste') return status;
   return status === 'meets' ? 'inside' : 'outside';
+}
+
+function nameOf({ pack }: StairPlan['rules']): string {
+  return pack === null ? '' : `${pack.title}, ${pack.edition}`;
 }

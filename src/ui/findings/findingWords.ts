@@ -84,8 +84,10 @@ function tidy(value: number): string {
   return decimalText(fraction(BigInt(Math.round(value * 10)), 10n));
 }
 
-export function sourceWords(say: Speaker, { source, section, confidence }: Finding): string {
+/** @param pack whose name stands over the list already, and is not said again on every row */
+export function sourceWords(say: Speaker, { source, section, confidence }: Finding, pack: string): string {
   if (confidence === 'local') return source === '' ? say('finding.local') : say('finding.localNote', { note: source });
   if (confidence === 'practice') return say('confidence.practice');
-  return [source, section, say(`confidence.${confidence}`)].filter((part) => part !== '').join(', ');
+  const named = source === pack ? '' : source;
+  return [named, section, say(`confidence.${confidence}`)].filter((part) => part !== '').join(', ');
 }

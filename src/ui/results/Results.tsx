@@ -34,8 +34,8 @@ export function Results({ plan, lit }: ResultsProps) {
           <RipsTable plan={plan} />
           <CheckSheet plan={plan} />
           <FloorSheet plan={plan} />
+          <SquareSheet plan={plan} />
         </div>
-        <SquareSheet plan={plan} />
         <BoardSheet plan={plan} />
         <HeadSheet plan={plan} />
         <WidthSheet plan={plan} />

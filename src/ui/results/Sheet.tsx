@@ -59,6 +59,8 @@ export interface SumLine {
   /** Null: nobody knows it yet. */
   readonly mm: number | null;
   readonly words: string;
+  /** What is marked for it, where that is coarser than the sum. */
+  readonly marked?: number;
 }
 
 /**
@@ -85,13 +87,13 @@ interface SumRowProps {
   readonly isTotal?: boolean;
 }
 
-function SumRow({ line: { sign, mm, words }, isTotal = false }: SumRowProps) {
+function SumRow({ line: { sign, mm, words, marked }, isTotal = false }: SumRowProps) {
   const { units, say } = useStair();
   return (
     <tr className={isTotal ? 'sum-total' : 'sum-line'}>
       <td className="sum-sign">{sign}</td>
       <td className="sum-figure">
-        {mm === null ? <b className="not-known">?</b> : <Figure of={figureOf(mm, units)} />}
+        {mm === null ? <b className="not-known">?</b> : <Figure of={figureOf(marked ?? mm, units)} />}
       </td>
       <th scope="row">{mm === null ? `${words}: ${say('drawing.notKnown')}` : words}</th>
       {units === 'imperial' && <td className="decimal">{mm === null ? '' : decimalOf(mm, units)}</td>}

@@ -71,7 +71,10 @@ export function HeelSheet({ plan }: PlanProps) {
   const key = heel.drop > 0 ? 'heel.dropped' : heel.drop < 0 ? 'heel.raised' : 'heel.even';
   return (
     <Sheet name="heel" title={say('heel.title')}>
-      <Sum lines={lines} total={{ sign: '', mm: heel.firstRiserCut, words: say('heel.first') }} />
+      <Sum
+        lines={lines}
+        total={{ sign: '', mm: heel.firstRiserCut, marked: plan.sheet.toeHeight, words: say('heel.first') }}
+      />
       <p className="caution">{say(key, { drop })}</p>
       <Rows>
         <Row words={say('heel.seat')} mm={heel.seat} />
@@ -92,7 +95,10 @@ export function TopSheet({ plan }: PlanProps) {
   ];
   return (
     <Sheet name="top" title={say('top.title')}>
-      <Sum lines={lines} total={{ sign: '', mm: plan.sheet.headerMark, words: say('top.mark') }} />
+      <Sum
+        lines={lines}
+        total={{ sign: '', mm: top.topBelowSubfloor, marked: plan.sheet.headerMark, words: say('top.mark') }}
+      />
       <Rows>
         <Row words={say('top.plumb')} mm={top.plumbCut} rounding="down" />
         {bearing.contact !== null && bearing.contact >= 0 && (

@@ -125,7 +125,7 @@ function UnitsChoice() {
       >
         {UNITS.map((value) => (
           <option key={value} value={value}>
-            {say(`units.${value}`)}
+            {say(`bar.units.${value}`)}
           </option>
         ))}
       </select>

@@ -17,7 +17,8 @@ export function useShortcuts({ open, save }: ShortcutActions): void {
     function undo(): void {
       const place = document.activeElement?.getAttribute('data-place');
       const entry = place == null ? undefined : typing.all().get(place);
-      if (place != null && entry?.judge(jobOf(store.getState())).kind === 'refused') typing.clear(place);
+      const untaken = entry?.waits === true || entry?.judge(jobOf(store.getState())).kind === 'refused';
+      if (place != null && untaken) typing.clear(place);
       else actions.undo();
     }
 

@@ -1,0 +1,69 @@
+import { screen, within } from '@testing-library/react';
+import { describe, expect, it } from 'vitest';
+import { demoWith, field, openPage, retype } from './bench';
+
+describe('the drawings', () => {
+  it('have a name and their figures as words', async () => {
+    await openPage();
+    expect(screen.getByRole('img', { name: /^Side elevation: 14 risers of 7 1\/2 \+ in, run 10 in/ })).toBeTruthy();
+    expect(screen.getByRole('img', { name: /^Risers as cut, 1 to 14: 7 9\/16, 7 9\/16/ })).toBeTruthy();
+    expect(screen.getByRole('img', { name: /^Stringer laid out on a board 11 1\/4 in deep: 13 tips/ })).toBeTruthy();
+  });
+
+  it('light up what the field in hand means', async () => {
+    const { user } = await openPage();
+    expect(document.querySelectorAll('.lit')).toHaveLength(0);
+    await user.click(field('Opening, framed'));
+    expect(document.querySelectorAll('.lit').length).toBeGreaterThan(0);
+  });
+});
+
+describe('the figures', () => {
+  it('are those of the printed sheet, as a tape reads', async () => {
+    await openPage();
+    const marks = within(screen.getByRole('region', { name: 'Marks on the board' }));
+    const rows = marks.getAllByRole('row').map((row) => row.textContent);
+    expect(rows[1]).toBe('16 1/414 1/4'.replaceAll(' ', ''));
+    expect(rows[3]).toContain('31');
+    expect(rows).toHaveLength(15);
+  });
+
+  it('round headroom down and the opening needed up', async () => {
+    const survey = { rise: '105 7/16 in', lowerToAdd: '5/8 in', upperToAdd: '3/4 in', floorDepth: '13 1/4 in' };
+    await openPage({ firstJob: demoWith({ survey: { ...survey, openingFraming: '126 in' } }) });
+    const head = screen.getByRole('region', { name: 'Opening and head' });
+    expect(head.textContent).toContain('79 15/16');
+    expect(head.textContent).toContain('126 1/16');
+    const findings = screen.getByRole('region', { name: 'Against the rules' });
+    expect(findings.textContent).toContain('is 79 15/16 in, at least 80 in');
+    expect(within(findings).getByText('What breaks')).toBeTruthy();
+  });
+
+  it('say the drop in words, and that it is in the marks already', async () => {
+    await openPage();
+    expect(screen.getByText(/Already dropped by 7\/16 in: the marks have it in them/)).toBeTruthy();
+  });
+
+  it('follow what is typed', async () => {
+    const { user } = await openPage();
+    await retype(user, field('Run'), '10 1/2');
+    expect(screen.getByRole('img', { name: /^Side elevation.*run 10 1\/2 in/ })).toBeTruthy();
+  });
+
+  it('speak UK terms when asked', async () => {
+    const { user } = await openPage();
+    await user.selectOptions(screen.getByRole('combobox', { name: 'Trade words' }), 'UK');
+    expect(field('Going')).toBeTruthy();
+    expect(field('Plasterboard')).toBeTruthy();
+    expect(document.body.textContent).not.toContain('Wallboard');
+  });
+});
+
+describe('words that are not ours to say', () => {
+  it.each(['us', 'uk'])('are nowhere on the page (%s)', async (terms) => {
+    const { planner } = await openPage();
+    planner.actions.setTerms(terms as 'us' | 'uk');
+    expect(document.body.textContent).not.toMatch(/approved|compliant|certified|\bsafe\b|passes/i);
+    expect(document.body.textContent).toContain('Strength is not');
+  });
+});
