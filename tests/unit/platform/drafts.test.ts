@@ -11,7 +11,7 @@ import { readSampleJob } from './readSampleJob';
 
 const [a, b, c, d] = [jobNamed('a'), jobNamed('b'), jobNamed('c'), jobNamed('d')];
 
-const open = (): DraftKeeper => createDrafts({ readJob: readSampleJob, patienceMs: 50 });
+const open = (): DraftKeeper => createDrafts({ readJob: readSampleJob, patienceMs: 2000 });
 
 function found(loaded: LoadedDraft): Draft {
   if (loaded.kind !== 'found') throw new Error(`No draft: ${JSON.stringify(loaded)}`);
