@@ -95,8 +95,6 @@ function problemsOf(issue: $ZodIssue, root: unknown): Problem[] {
   const place = placeOf(issue.path);
   if (issue.code === 'unrecognized_keys') return issue.keys.map((key) => unknownKey(issue.path, key));
   if (valueAt(root, issue.path) === undefined) return [problem(place, 'key.missing')];
-  const strays = strayKeysOf(issue);
-  if (strays.length > 0) return strays;
   const known = [
     'length.noText',
     'value.text',
@@ -109,15 +107,6 @@ function problemsOf(issue: $ZodIssue, root: unknown): Problem[] {
   if (!known.includes(issue.message)) return [problem(place, 'value.object')];
   const allowed = issue.code === 'invalid_value' ? issue.values.join(', ') : '';
   return [problem(place, issue.message, { allowed })];
-}
-
-/** A finish is a text or an object; a key too many in the object is named like any other. */
-function strayKeysOf(issue: $ZodIssue): Problem[] {
-  if (issue.code !== 'invalid_union') return [];
-  return issue.errors
-    .flat()
-    .flatMap((inner) => (inner.code === 'unrecognized_keys' ? inner.keys : []))
-    .map((key) => unknownKey(issue.path, key));
 }
 
 function unknownKey(path: readonly PropertyKey[], key: string): Problem {

@@ -241,6 +241,15 @@ describe('files that are refused at a place', () => {
     expect(job.ok ? [] : job.problems[0]?.values).toEqual({ key: 'nosign', nearest: 'nosing' });
   });
 
+  test('the nearest key of a finish, too', () => {
+    const job = openJob(
+      loft((_, stair) => {
+        (stair['steps'] as Loose)['treadThickness'] = { length: '1 in', known: 'assumed', nown: 1 };
+      }),
+    );
+    expect(job.ok ? [] : job.problems[0]?.values).toEqual({ key: 'nown', nearest: 'known' });
+  });
+
   test('nothing is near where nothing is known', () => {
     expect(nearestOf('x', [])).toBe('');
   });
