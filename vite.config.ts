@@ -1,5 +1,6 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
+import { COMPILED } from './src/text/compiled';
 
 /**
  * Nothing but the app's own files may be loaded, and nothing may be sent anywhere: a job never
@@ -49,10 +50,20 @@ function policyInPage(): Plugin {
   };
 }
 
+/** At build time only: the page gets its texts with values and plurals already parsed. */
+function textsCompiled(): Plugin {
+  return {
+    name: 'texts-compiled',
+    apply: 'build',
+    load: (id) =>
+      id.endsWith('/src/text/compiled.ts') ? `export const COMPILED = ${JSON.stringify(COMPILED)};` : null,
+  };
+}
+
 export default defineConfig({
   // Relative addresses, so that the built folder works under any path of any host.
   base: './',
-  plugins: [react(), policyInPage()],
+  plugins: [react(), policyInPage(), textsCompiled()],
   build: {
     outDir: 'dist',
     target: 'es2022',

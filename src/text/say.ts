@@ -3,23 +3,15 @@
  * the catalogues are typed by their keys, so that a missing text does not compile.
  */
 import { type I18n, setupI18n } from '@lingui/core';
-import { compileMessage } from '@lingui/message-utils/compileMessage';
 import type { Problem, ProblemValues } from '../core/result';
 import { inch, whole } from '../core/units/exact';
 import { formatLength } from '../core/units/format';
 import type { UnitSystem } from '../core/units/length';
-import { screenEn } from './screen.en';
-import { problemsEn } from './problems.en';
-import { ukTerms } from './ukTerms';
+import type { Terms, TextKey } from './catalogues';
+import { COMPILED, type CompiledText } from './compiled';
 
-/** US words for the trade, or UK ones. */
-export type Terms = 'us' | 'uk';
-
-const US = { ...problemsEn, ...screenEn } as const;
-export type TextKey = keyof typeof US;
+export type { Terms, TextKey } from './catalogues';
 export type Speaker = (key: TextKey, values?: ProblemValues) => string;
-
-const CATALOGUES: Readonly<Record<Terms, Readonly<Record<string, string>>>> = { us: US, uk: { ...US, ...ukTerms } };
 
 /** A speaker for one set of terms; the same object every time, so that React can compare it. */
 export function speakerFor(terms: Terms): Speaker {
@@ -27,7 +19,7 @@ export function speakerFor(terms: Terms): Speaker {
 }
 
 export function isTextKey(key: string): key is TextKey {
-  return Object.hasOwn(US, key);
+  return Object.hasOwn(COMPILED.us, key);
 }
 
 /** A problem or note as its sentence, with its lengths in the job's units. */
@@ -53,8 +45,8 @@ const SPEAKERS: Readonly<Record<Terms, Speaker>> = { us: makeSpeaker('us'), uk: 
 function makeSpeaker(terms: Terms): Speaker {
   const locale = terms === 'uk' ? 'en-GB' : 'en-US';
   const i18n: I18n = setupI18n();
-  i18n.setMessagesCompiler(compileMessage);
-  i18n.load(locale, { ...CATALOGUES[terms] });
+  const texts: Record<string, CompiledText> = { ...COMPILED.us, ...(terms === 'uk' ? COMPILED.uk : {}) };
+  i18n.load(locale, texts);
   i18n.activate(locale);
   return (key, values) => i18n._(key, values === undefined ? undefined : { ...values });
 }
