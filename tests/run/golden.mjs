@@ -15,6 +15,6 @@ const written = spawnSync(process.execPath, [vitest, 'run', '--project', 'golden
   ...inRoot,
   env: { ...process.env, PITCHBOARD_GOLDEN: 'write' },
 });
-spawnSync('git', ['--no-pager', 'diff', '--stat', '--', 'tests/golden'], inRoot);
-spawnSync('git', ['status', '--short', '--untracked-files=all', '--', 'tests/golden'], inRoot);
+spawnSync('git', ['--no-pager', 'diff', '--stat', '--', 'tests/golden', 'docs'], inRoot);
+spawnSync('git', ['status', '--short', '--untracked-files=all', '--', 'tests/golden', 'docs'], inRoot);
 process.exitCode = written.status ?? 1;

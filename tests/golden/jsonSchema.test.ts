@@ -2,9 +2,9 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { expect, it } from 'vitest';
 import * as z from 'zod/mini';
-import { jobSchema, KNOWN_KEYS } from '../../../src/document/schema';
+import { jobSchema, KNOWN_KEYS } from '../../src/document/schema';
 
-const FILE = fileURLToPath(new URL('../../../docs/job-file.schema.json', import.meta.url));
+const FILE = fileURLToPath(new URL('../../docs/job-file.schema.json', import.meta.url));
 
 /**
  * The job file as JSON Schema, for editors and for other programs. It says which keys there are and
