@@ -122,8 +122,8 @@ export const fieldsEn = {
   'known.specified': 'Specified',
   'known.assumed': 'Assumed',
   'known.unknown': 'Not known yet',
-  'known.laidOutNone': 'Laid out as if nothing came',
-  'known.laidOutAs': 'Laid out as {used}',
+  'known.laidOutNone': 'laid out without it for now',
+  'known.laidOutAs': 'laid out as {used} for now',
 
   'left.used': 'left out: {used} is used',
   'left.auto': 'left to the rules: {count}',

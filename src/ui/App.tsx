@@ -74,21 +74,17 @@ function Page() {
       </div>
       {file.refusal !== null && <RefusedFile refusal={file.refusal} onClose={file.closeRefusal} />}
       {job.name === demoJob.name && <p className="example">{say('app.example')}</p>}
+      <FaultSummary />
       <main className="desk">
-        <div className="desk-drawing">
-          <FaultSummary />
-          <StairContext value={shown}>
-            <Overview lit={shownLit} />
-          </StairContext>
-        </div>
         <div className="desk-form">
           <JobForm onFocusKey={setLit} />
         </div>
-        <section className="desk-results" aria-label={say('results.label')}>
+        <div className="desk-side">
           <StairContext value={shown}>
+            <Overview lit={shownLit} />
             <Figures lit={shownLit} />
           </StairContext>
-        </section>
+        </div>
       </main>
       {isOver && <p className="drop-here">{say('app.dropHere')}</p>}
     </div>
@@ -102,20 +98,24 @@ interface LitProps {
 const Overview = memo(function Overview({ lit }: LitProps) {
   const { say, plan } = useStair();
   return (
-    <>
+    <div className="desk-drawing">
       {plan.ok && <DraftBanner plan={plan.value} />}
       <section className="sheet elevation" aria-labelledby="elevation-title">
         <h2 id="elevation-title">{say('drawing.elevation')}</h2>
         {plan.ok ? <Elevation plan={plan.value} lit={lit} /> : <p>{say('drawing.none')}</p>}
       </section>
       {plan.ok && <RiserStrip plan={plan.value} />}
-    </>
+    </div>
   );
 });
 
 const Figures = memo(function Figures({ lit }: LitProps) {
-  const { plan } = useStair();
-  return plan.ok ? <Results plan={plan.value} lit={lit} /> : <NoResults />;
+  const { say, plan } = useStair();
+  return (
+    <section className="desk-results" aria-label={say('results.label')}>
+      {plan.ok ? <Results plan={plan.value} lit={lit} /> : <NoResults />}
+    </section>
+  );
 });
 
 /** Only a draft of another version can bring this about: every change here is laid out before it is taken. */

@@ -28,8 +28,10 @@ export function FieldFrame({ place, field, note, label, wide = false, cure, chil
   const { say, job } = useStair();
   const id = idOf(place);
   const hint = hintOf(say, place);
-  const sentences = sentencesOf(say, field.problems, place, job);
-  const refused = sentences.length > 0;
+  const refused = field.problems.length > 0;
+  // A text with two readings is asked about, which says it already.
+  const unasked = field.problems.filter(({ code }) => cure === undefined || code !== 'length.feetOrDecimal');
+  const sentences = sentencesOf(say, unasked, place, job);
   const parts = [hint !== '' && `${id}-hint`, refused && `${id}-fault`, note !== undefined && `${id}-note`];
   return (
     <div className={`field${wide ? ' wide' : ''}${refused ? ' refused' : ''}`} data-key={keyOfPlace(place)}>

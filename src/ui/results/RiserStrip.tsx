@@ -100,10 +100,9 @@ function Row({ row, strip, limit }: RowProps) {
 }
 
 function Board({ board }: { readonly board: StripBoard }) {
-  const { say, units } = useStair();
+  const { say } = useStair();
   const { left, width, top, number, figure, size, off, isEnd } = board;
   const middle = left + width / 2;
-  const amount = plainFigure(figureOf(Math.abs(off), units, 'up'));
   const label = number === 1 ? say('strip.first') : isEnd ? say('strip.last') : String(number);
   return (
     <g className={off === 0 ? 'strip-board' : 'strip-board offender'}>
@@ -112,11 +111,7 @@ function Board({ board }: { readonly board: StripBoard }) {
       <polyline className="strip-wood" points={upperPiece(left, width, top)} />
       <polyline className="strip-wood" points={lowerPiece(left, width)} />
       <rect className="strip-tread" x={left - 4} y={top} width={width + 8} height={6} />
-      {off !== 0 && (
-        <text className="strip-off" x={middle} y={off > 0 ? top + 24 : top - 8} fontSize={14} textAnchor="middle">
-          {say(off > 0 ? 'strip.tall' : 'strip.short', { amount })}
-        </text>
-      )}
+      {off !== 0 && <HowFar off={off} middle={middle} top={top} />}
       <text
         className={isEnd ? 'strip-name end' : 'strip-name'}
         x={middle}
@@ -125,6 +120,27 @@ function Board({ board }: { readonly board: StripBoard }) {
         textAnchor="middle"
       >
         {label}
+      </text>
+    </g>
+  );
+}
+
+/** By how much a riser is off, and which way, in words: inside a tall board, above a short one. */
+function HowFar({ off, middle, top }: { readonly off: number; readonly middle: number; readonly top: number }) {
+  const { say, units } = useStair();
+  const figureY = off > 0 ? top + 20 : top - 32;
+  return (
+    <g className="strip-off">
+      <SvgFigure
+        content={figureOf(Math.abs(off), units, 'up')}
+        x={middle}
+        y={figureY}
+        anchor="middle"
+        size={15}
+        leastDigits={12}
+      />
+      <text x={middle} y={figureY + 26} fontSize={14} textAnchor="middle">
+        {say(off > 0 ? 'strip.tall' : 'strip.short')}
       </text>
     </g>
   );

@@ -68,6 +68,8 @@ export interface SumLine {
  * the tape's figures are each rounded on their own.
  */
 export function Sum({ lines, total }: { readonly lines: readonly SumLine[]; readonly total: SumLine }) {
+  const { say } = useStair();
+  const isDraft = lines.some(({ mm }) => mm === null);
   return (
     <table className="sum">
       <tbody>
@@ -76,7 +78,7 @@ export function Sum({ lines, total }: { readonly lines: readonly SumLine[]; read
         ))}
       </tbody>
       <tfoot>
-        <SumRow line={total} isTotal />
+        <SumRow line={isDraft ? { ...total, words: say('sum.draft', { words: total.words }) } : total} isTotal />
       </tfoot>
     </table>
   );

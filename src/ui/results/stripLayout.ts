@@ -35,7 +35,7 @@ export interface StripLayout {
 }
 
 /** Heights within one row. */
-export const STRIP = { numbers: 26, common: 96, foot: 150, label: 168, height: 182, breakAt: 124 } as const;
+export const STRIP = { numbers: 26, common: 100, foot: 172, label: 190, height: 204, breakAt: 146 } as const;
 const LIMIT_ROOM = 62;
 interface Type {
   readonly end: { readonly size: number; readonly air: number };
@@ -64,21 +64,19 @@ export function layStrip(
   const middle = fits(risers, limit) ? (Math.max(...risers) + Math.min(...risers)) / 2 : common;
   const half = (limit ?? 0) / 2;
   const room = width - LIMIT_ROOM;
-  const wantedBy = (type: Type) =>
-    figures.map((figure, i) => wanted(figure, isEnd(i, risers.length) ? type.end : type.inner));
+  const wantedBy = (type: Type) => wantedWidths(figures, type);
   // Smaller figures where they save a second row; more rows, never smaller still.
   const type = sumOf(wantedBy(LARGE)) > room && sumOf(wantedBy(SMALL)) <= room ? SMALL : LARGE;
   const wants = wantedBy(type);
-  const rows = breakRows(wants, room).map(({ from, to }) => {
-    const stretch = Math.min(room / sumOf(wants.slice(from, to)), WIDEST / (wants[1] ?? WIDEST), 1.6);
+  const spans = breakRows(wants, room);
+  const fullest = Math.max(...spans.map(({ from, to }) => sumOf(wants.slice(from, to))));
+  const stretch = Math.max(1, Math.min(room / fullest, WIDEST / (wants[1] ?? WIDEST), 1.6));
+  const rows = spans.map(({ from, to }) => {
     let left = 0;
     const boards = figures.slice(from, to).map((figure, offset) => {
-      const index = from + offset;
-      const riser = risers[index] as number;
-      const cell = (wants[index] as number) * Math.max(1, stretch);
-      const board = makeBoard(index, figure, left, cell, riser, isEnd(index, risers.length));
+      const cell = (wants[from + offset] as number) * stretch;
       left += cell;
-      return board;
+      return makeBoard(from + offset, figure, left - cell, cell);
     });
     return { boards, right: left };
   });
@@ -89,7 +87,9 @@ export function layStrip(
     hasBand: limit !== null,
   };
 
-  function makeBoard(index: number, figure: FigureText, left: number, cell: number, riser: number, end: boolean) {
+  function makeBoard(index: number, figure: FigureText, left: number, cell: number): StripBoard {
+    const riser = risers[index] as number;
+    const end = isEnd(index, risers.length);
     const rise = Math.max(-FARTHEST_MM, Math.min(FARTHEST_MM, riser - common));
     const outside = limit !== null && Math.abs(riser - middle) > half + LEAST_MM;
     return {
@@ -114,6 +114,12 @@ function fits(risers: readonly number[], limit: number | null): boolean {
 
 function isEnd(index: number, count: number): boolean {
   return index === 0 || index === count - 1;
+}
+
+/** Inner boards are all as wide as the widest of them needs. */
+function wantedWidths(figures: readonly FigureText[], type: Type): readonly number[] {
+  const inner = Math.max(0, ...figures.slice(1, -1).map((figure) => wanted(figure, type.inner)));
+  return figures.map((figure, i) => (isEnd(i, figures.length) ? wanted(figure, type.end) : inner));
 }
 
 function wanted(figure: FigureText, { size, air }: Type['end']): number {
