@@ -29,6 +29,8 @@ export interface Cure {
   readonly stillBroken: readonly string[];
 }
 
+/** What is too close to call is cured by clear air as well as by another reading. */
+const CURABLE: readonly Finding['status'][] = ['breaks', 'close'];
 /** How many either way are tried. */
 const RISERS_REACH = 3;
 /** Grid, reach and longest stride of the search for a run: what a tape shows. Common practice, no source. */
@@ -49,10 +51,10 @@ interface Case {
   readonly before: StairPlan;
 }
 
-/** @returns proven cures, least first; empty for a finding that is not broken or that no single key clears */
+/** @returns proven cures, least first; empty for a finding that is in order or that no single key clears */
 export function cureFor(job: JobText, index: number, finding: Finding, book: RuleBook): readonly Cure[] {
   const before = planStair(job, index, book);
-  if (!before.ok || finding.status !== 'breaks') return [];
+  if (!before.ok || !CURABLE.includes(finding.status)) return [];
   const asked: Case = { job, index, book, finding, before: before.value };
   const cures = [...nosingCures(asked), ...runCures(asked), ...riserCures(asked), ...openingCure(asked)];
   return cures.sort((a, b) => rank(a) - rank(b) || Math.abs(a.by) - Math.abs(b.by));
@@ -135,7 +137,6 @@ function runCures(asked: Case): Cure[] {
 
 /** The same layout and findings as the pipeline's, without text and without the second road. */
 function clearsOnLayout({ before, book, finding }: Case, run: Exact): boolean {
-  if (sign(run) <= 0) return false;
   const { job } = before.layout;
   const layout = layoutStair(withRun(job, run), limitsOf(before.rules));
   return layout.ok && clears(findOn(layout.value, before.rules, book.tastes), finding);
