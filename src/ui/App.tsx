@@ -73,7 +73,7 @@ function Page() {
         {file.notice !== null && <p className="notice">{say(file.notice.key, { name: file.notice.name })}</p>}
       </div>
       {file.refusal !== null && <RefusedFile refusal={file.refusal} onClose={file.closeRefusal} />}
-      {job.name === demoJob.name && <p className="example">{say('app.example')}</p>}
+      {job.name === demoJob.name && <aside className="example">{say('app.example')}</aside>}
       <FaultSummary />
       <main className="desk">
         <div className="desk-form">

@@ -33,7 +33,7 @@ export function LocalLimits() {
     <section className="local-limits" aria-labelledby="local-limits-title">
       <h3 id="local-limits-title">{say('field.rules.local')}</h3>
       <p className="hint">{say('hint.rules.local')}</p>
-      {list.length === 0 && <p className="field-note">{say('local.none')}</p>}
+      {list.length === 0 && <p className="hint">{say('local.none')}</p>}
       {list.map((local, index) => (
         // The list has no ids of its own, and every row reads its place in it.
         // biome-ignore lint/suspicious/noArrayIndexKey: the place is the identity
