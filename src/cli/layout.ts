@@ -3,10 +3,11 @@
  * What is refused goes to standard error, one line a problem, and nothing to standard output.
  */
 import { readFile, stat } from 'node:fs/promises';
+import type { JobText } from '../core/job/jobText';
 import { planJob } from '../core/plan/planStair';
 import { type Problem, type Result, success } from '../core/result';
 import { openJob } from '../document/openJob';
-import { DEFAULT_PACK, findPack, TASTES } from '../packs/ruleBook';
+import { DEFAULT_PACK, findPack, loadPack, TASTES } from '../packs/ruleBook';
 import { type Speaker, sayProblem, speakerFor } from '../text/say';
 import { answerStair } from './layoutAnswer';
 
@@ -25,15 +26,23 @@ export async function main(args: readonly string[]): Promise<number> {
   if (args.length !== 1 || path === undefined) return refuse([say('cli.usage')]);
   const content = await readBytes(path);
   if (content === null) return refuse([`job: ${say('cli.unreadable', { path })}`]);
-  const answer = answerJob(content, say);
+  const job = openJob(content);
+  if (job.ok) await loadPack(job.value.rules?.pack ?? DEFAULT_PACK);
+  const answer = answerRead(job, say);
   if (!answer.ok) return refuse(answer.problems);
   process.stdout.write(`${JSON.stringify(answer.value, null, 2)}\n`);
   return 0;
 }
 
-/** @returns the answer object, or the lines that say why there is none */
+/**
+ * The same for content at hand, with the packs that are loaded already.
+ * @returns the answer object, or the lines that say why there is none
+ */
 export function answerJob(content: Uint8Array | string, say: Speaker): Result<object, readonly string[]> {
-  const job = openJob(content);
+  return answerRead(openJob(content), say);
+}
+
+function answerRead(job: Result<JobText>, say: Speaker): Result<object, readonly string[]> {
   if (!job.ok) return { ok: false, problems: job.problems.map((found) => line(found, say)) };
   const units = job.value.units ?? 'imperial';
   const plans = planJob(job.value, BOOK);

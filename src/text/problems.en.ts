@@ -35,7 +35,9 @@ export const problemsEn = {
   'problem.markStep.tooCoarse':
     'no board is marked this coarsely; write {mostMm} or less, such as "1/16 in" or "0.5 mm"',
   'problem.local.value':
-    '"{found}" cannot be read as this limit; write a length with its unit such as "8 1/4 in", or a plain number where the rule counts something',
+    '"{found}" cannot be read as this limit; write it as the rule has it: a length with its unit such as "8 1/4 in", an angle such as "42 deg", a slope such as "1:48", yes or no, or a plain number where it counts something',
+  'problem.local.crossed':
+    '{least} asks for at least {leastValue} and {most} for at most {mostValue}: no stair can have both; change one of them',
 
   'problem.length.empty': 'there is no length here; write one such as "107 5/8 in" or "2733.5 mm"',
   'problem.length.noText': 'a length is text with its unit, in quotes, such as "107 5/8 in" or "2733.5 mm"',

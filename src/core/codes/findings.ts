@@ -5,11 +5,28 @@
  */
 import { atLeast, atMost } from '../geometry/tolerance';
 import type { StairLayout } from '../layout/layoutStair';
-import { add, compare, fromNumber, inchMm, mmToInches, multiply, times, toInches, toMm } from '../units/exact';
+import {
+  add,
+  compare,
+  type Exact,
+  fromNumber,
+  inchMm,
+  mmToInches,
+  multiply,
+  times,
+  toInches,
+  toMm,
+} from '../units/exact';
 import { isPartOfAnother, judge, type Status } from './judge';
-import type { Confidence, RuleSet, RuleUnit } from './rulePack';
+import type { RuleSet } from './rulePack';
+import type { Confidence, Limit, Replaced, RuleUnit } from './rules';
+
+export { type Danger, dangerOf, sortByDanger } from './danger';
 
 export type FindingKind = 'rule' | 'build' | 'taste';
+
+/** Loads in newtons and pascals are never compared: a finding carries them as words. */
+export type FindingUnit = Exclude<RuleUnit, 'kN' | 'kPa'>;
 
 export interface Finding {
   readonly field: string;
@@ -17,10 +34,14 @@ export interface Finding {
   readonly status: Status;
   readonly actual: number | null;
   readonly limit: number | boolean | string | null;
-  readonly unit: RuleUnit;
+  readonly unit: FindingUnit;
   readonly section: string;
   readonly source: string;
   readonly confidence: Confidence | 'local' | 'practice';
+  /** Keys of the stair whose reading would settle what is too close to call, the one that counts most first. */
+  readonly readAgain: readonly string[];
+  /** What the pack says where a local rule stands in its place. */
+  readonly replaced: Replaced | null;
 }
 
 /** A band that a proportion rule of the trade asks for; advice, never law. Data: src/packs. */
@@ -39,24 +60,44 @@ export interface TasteRule {
  */
 const BUILD = { kickerLeast: inchMm(3), bearingShare: 1 / 2, throatLeast: inchMm(3.5) };
 
-/** @returns every finding, rules first in the pack's order, then build, then taste */
-export function findOn(layout: StairLayout, rules: RuleSet, tastes: readonly TasteRule[]): readonly Finding[] {
-  return [...ruleFindings(layout, rules), ...buildFindings(layout, rules), ...tasteFindings(layout, tastes)];
+/**
+ * @param doubt how far each tape reading may be out, in millimetres; null: no answer is too close to call
+ * @returns every finding, rules first in the pack's order, then build, then taste
+ */
+export function findOn(
+  layout: StairLayout,
+  rules: RuleSet,
+  tastes: readonly TasteRule[],
+  doubt: Exact | null = null,
+): readonly Finding[] {
+  const byRules = ruleFindings(layout, rules, doubt);
+  return [
+    ...byRules.filter(({ kind }) => kind === 'rule'),
+    ...buildFindings(layout, rules),
+    ...byRules.filter(({ kind }) => kind === 'taste'),
+    ...tasteFindings(layout, tastes),
+  ];
 }
 
-function ruleFindings(layout: StairLayout, rules: RuleSet): Finding[] {
+/** What a code itself calls usual, and does not ask for, is a matter of taste. */
+function ruleFindings(layout: StairLayout, rules: RuleSet, doubt: Exact | null): Finding[] {
   return rules.limits
-    .filter((limit) => !isPartOfAnother(limit.field))
-    .map(({ field, value, unit, section, source, confidence, ...limit }) => ({
-      field,
-      kind: 'rule',
-      ...judge(layout, { field, value, unit, section, source, confidence, ...limit }, rules),
-      limit: value,
-      unit,
-      section,
-      source,
-      confidence,
+    .filter((limit) => !isPartOfAnother(limit.field, rules))
+    .map((limit) => ({
+      field: limit.field,
+      kind: limit.advice ? 'taste' : 'rule',
+      ...judge(layout, limit, rules, doubt),
+      ...shownLimit(limit),
+      section: limit.section,
+      source: limit.source,
+      confidence: limit.confidence,
+      replaced: limit.replaced ?? null,
     }));
+}
+
+function shownLimit({ value, unit }: Limit): Pick<Finding, 'limit' | 'unit'> {
+  if (unit === 'kN' || unit === 'kPa') return { limit: `${String(value)} ${unit}`, unit: 'text' };
+  return { limit: value, unit };
 }
 
 function buildFindings(layout: StairLayout, rules: RuleSet): Finding[] {
@@ -70,17 +111,41 @@ function buildFindings(layout: StairLayout, rules: RuleSet): Finding[] {
     findings.push(build(layout, 'kicker.toe', heel.firstRiserCut - kicker.height, BUILD.kickerLeast));
     findings.push(build(layout, 'kicker.seat', heel.seat - kicker.width, BUILD.kickerLeast));
   }
-  return [...findings, ...asCutFinding(layout, rules)];
+  return [...findings, ...asCutFindings(layout, rules)];
 }
 
+/** What the marks, rounded, make of the risers, by the rule that limits it. */
+const AS_CUT: Readonly<Record<string, { readonly field: string; readonly figure: (layout: StairLayout) => number }>> = {
+  'variation.riser.max': { field: 'asCut.spread', figure: ({ stringer }) => stringer.asCut.spread },
+  'variation.riser.adjacent.max': { field: 'asCut.adjacent', figure: greatestStep },
+  'variation.riser.nominal.max': { field: 'asCut.nominal', figure: greatestMiss },
+};
+
 /** The rounded pencil marks must not use up what the rules allow between risers. */
-function asCutFinding(layout: StairLayout, rules: RuleSet): Finding[] {
-  const limit = rules.limits.find(({ field }) => field === 'variation.riser.max');
-  if (!limit?.exact) return [];
-  const { spread } = layout.stringer.asCut;
-  const status = atMost(spread, toMm(limit.exact)) ? 'meets' : 'breaks';
-  const finding = build(layout, 'asCut.spread', spread, toMm(limit.exact));
-  return [{ ...finding, status, section: limit.section, source: limit.source, confidence: limit.confidence }];
+function asCutFindings(layout: StairLayout, rules: RuleSet): Finding[] {
+  return rules.limits.flatMap((limit): Finding[] => {
+    const asked = Object.hasOwn(AS_CUT, limit.field) ? AS_CUT[limit.field] : undefined;
+    if (asked === undefined) return [];
+    const actual = asked.figure(layout);
+    const { section, source, confidence } = limit;
+    if (limit.exact === null) {
+      // No tolerance is made up where the rule gives no number: what comes out is shown, and not judged.
+      const finding = build(layout, asked.field, actual, actual);
+      return [{ ...finding, status: 'not-checked', limit: limit.value, section, source, confidence }];
+    }
+    const most = toMm(limit.exact);
+    const status = atMost(actual, most) ? 'meets' : 'breaks';
+    return [{ ...build(layout, asked.field, actual, most), status, section, source, confidence }];
+  });
+}
+
+function greatestStep({ stringer }: StairLayout): number {
+  const { risers } = stringer.asCut;
+  return Math.max(...risers.slice(1).map((riser, i) => Math.abs(riser - (risers[i] as number))));
+}
+
+function greatestMiss({ stringer, flight }: StairLayout): number {
+  return Math.max(...stringer.asCut.risers.map((riser) => Math.abs(riser - flight.unitRise)));
 }
 
 /** At least the limit, in the job's own unit. */
@@ -96,6 +161,8 @@ function build(layout: StairLayout, field: string, actualMm: number, limitMm: nu
     section: '',
     source: 'common practice, no source',
     confidence: 'practice',
+    readAgain: [],
+    replaced: null,
   };
 }
 
@@ -122,6 +189,8 @@ function tasteFindings(layout: StairLayout, tastes: readonly TasteRule[]): Findi
       section: '',
       source: taste.source,
       confidence: taste.confidence,
+      readAgain: [],
+      replaced: null,
     };
   });
 }

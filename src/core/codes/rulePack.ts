@@ -4,62 +4,12 @@
  * `judge.ts`. The data itself lies in src/packs, read by a schema that refuses a row without source.
  */
 import type { LocalRuleText } from '../job/jobText';
-import { failure, type Problem, problem, type Result, success } from '../result';
+import { failure, type Result, success } from '../result';
 import { type Exact, fromNumber, inches, toInches, toMm } from '../units/exact';
-import { parseLength } from '../units/length';
+import { crossedLocals, readLocals } from './localLimits';
+import type { Limit, RulePack, RuleRow, RuleUnit } from './rules';
 
-/** `1:n` holds n; `text`, `rule` and `none` carry no number to compare. */
-export type RuleUnit =
-  | 'in'
-  | 'in2'
-  | 'mm'
-  | 'deg'
-  | 'count'
-  | 'bool'
-  | '1:n'
-  | 'psf'
-  | 'lbf'
-  | 'fc'
-  | 'text'
-  | 'rule'
-  | 'none';
-
-/** Read in the rule's own text; read only in a copy; recalled and not yet seen anywhere. */
-export type Confidence = 'seen' | 'copy' | 'memory';
-
-export interface RuleRow {
-  readonly field: string;
-  readonly value: number | boolean | string | null;
-  readonly unit: RuleUnit;
-  readonly section: string;
-  readonly confidence: Confidence;
-  readonly sources: readonly string[];
-  /** The profile it holds for; left out: for all. */
-  readonly profile?: string | undefined;
-}
-
-export interface RulePack {
-  /** Lower case: what a job names. */
-  readonly id: string;
-  readonly title: string;
-  readonly edition: string;
-  readonly jurisdiction: string;
-  readonly profiles: readonly string[];
-  readonly sources: Readonly<Record<string, string>>;
-  readonly rows: readonly RuleRow[];
-}
-
-/** One limit in force: a row of the pack, or what the user put in its place. */
-export interface Limit {
-  readonly field: string;
-  readonly value: RuleRow['value'];
-  readonly unit: RuleUnit;
-  /** The value exactly: millimetres for a length, the number itself for a count; null for words. */
-  readonly exact: Exact | null;
-  readonly section: string;
-  readonly source: string;
-  readonly confidence: Confidence | 'local';
-}
+export type { Confidence, Limit, Replaced, RulePack, RuleRow, RuleUnit } from './rules';
 
 export interface RuleSet {
   /** Null: the job names a pack that this program does not have. */
@@ -88,13 +38,11 @@ export function chooseRules(choice: RuleChoice, findPack: (id: string) => RulePa
   const rows = (pack?.rows ?? []).filter((row) => row.profile === undefined || row.profile === profile);
   const limits = new Map<string, Limit[]>();
   for (const row of rows) limits.set(row.field, [...(limits.get(row.field) ?? []), limitOfRow(row, pack as RulePack)]);
-  const problems: Problem[] = [];
-  (choice.local ?? []).forEach((local, index) => {
-    const limit = limitOfLocal(local, limits.get(local.field)?.[0]?.unit);
-    if (limit === null) problems.push(problem(`rules.local[${index}].value`, 'local.value', { found: local.value }));
-    else limits.set(local.field, [limit]);
-  });
-  if (problems.length > 0) return failure(problems);
+  const locals = readLocals(choice.local ?? [], limits);
+  if (!locals.ok) return locals;
+  const crossed = crossedLocals(locals.value, choice.local ?? []);
+  if (crossed.length > 0) return failure(crossed);
+  for (const limit of locals.value) limits.set(limit.field, [limit]);
   const profileMissing = choice.profile !== undefined && !profiles.includes(choice.profile);
   return success({ pack, packId: choice.pack, profile, profileMissing, limits: [...limits.values()].flat() });
 }
@@ -123,23 +71,12 @@ function limitOfRow(row: RuleRow, pack: RulePack): Limit {
     section: row.section,
     source: `${pack.title}, ${pack.edition}`,
     confidence: row.confidence,
+    when: row.when,
+    advice: row.advice,
+    inclusive: row.inclusive,
   };
 }
 
 function exactOf(value: number, unit: RuleUnit): Exact {
   return unit === 'in' ? inches(fromNumber(value)) : fromNumber(value);
-}
-
-/** A local value is a length, or a plain whole number where the rule counts something. */
-function limitOfLocal(local: LocalRuleText, unit: RuleUnit | undefined): Limit | null {
-  const source = local.note ?? '';
-  const base = { field: local.field, section: '', source, confidence: 'local' as const };
-  const reading = parseLength(local.value);
-  if (reading.ok && (unit === undefined || unit === 'in' || unit === 'mm')) {
-    const kept = unit ?? (/mm|cm|m\s*$/i.test(local.value) ? 'mm' : 'in');
-    return { ...base, unit: kept, exact: reading.length, value: inRuleUnit(reading.length, kept) };
-  }
-  if (unit === 'in' || unit === 'mm' || !/^\d{1,6}(\.\d{1,6})?$/.test(local.value.trim())) return null;
-  const value = Number(local.value);
-  return { ...base, unit: unit ?? 'count', exact: fromNumber(value), value };
 }

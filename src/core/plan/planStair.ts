@@ -6,12 +6,14 @@ import type { CheckFault } from '../check/checkLayout';
 import { checkLayout } from '../check/checkLayout';
 import { type PrintedSheet, printedSheet } from '../check/printedSheet';
 import { type Finding, findOn, type TasteRule } from '../codes/findings';
+import { USUAL_TAPE_DOUBT } from '../codes/measures';
 import { chooseRules, limitFor, type RulePack, type RuleSet } from '../codes/rulePack';
 import type { JobText } from '../job/jobText';
 import { readStair } from '../job/readStair';
 import type { LayoutLimits } from '../layout/flight';
 import { layoutStair, type Note, type StairLayout } from '../layout/layoutStair';
 import { failure, problem, type Result, success } from '../result';
+import type { Exact } from '../units/exact';
 
 /** What the program knows of rules and taste; data from src/packs. */
 export interface RuleBook {
@@ -29,20 +31,30 @@ export interface StairPlan {
   readonly notes: readonly Note[];
 }
 
-/** @returns the plan, or what must change first; a layout that fails its own check never leaves */
-export function planStair(job: JobText, index: number, book: RuleBook): Result<StairPlan> {
+/**
+ * @param tapeDoubt how far a tape reading may be out, in millimetres, or what is usual in the job's units;
+ *   left out, readings count as they are and no answer is too close to call
+ * @returns the plan, or what must change first; a layout that fails its own check never leaves
+ */
+export function planStair(
+  job: JobText,
+  index: number,
+  book: RuleBook,
+  tapeDoubt: Exact | 'usual' | null = null,
+): Result<StairPlan> {
   const pack = job.rules?.pack ?? book.defaultPack;
   const rules = chooseRules({ ...job.rules, pack }, book.findPack);
   const stair = readStair(job, index);
   if (!rules.ok || !stair.ok) return failure([...problemsIn(rules), ...problemsIn(stair)]);
   const layout = layoutStair(stair.value, limitsOf(rules.value));
   if (!layout.ok) return layout;
+  const doubt = tapeDoubt === 'usual' ? USUAL_TAPE_DOUBT[stair.value.units] : tapeDoubt;
   const [fault] = checkLayout(layout.value);
   if (fault !== undefined) return failure([selfCheckFailed(stair.value.place, fault)]);
   return success({
     layout: layout.value,
     rules: rules.value,
-    findings: findOn(layout.value, rules.value, book.tastes),
+    findings: findOn(layout.value, rules.value, book.tastes, doubt),
     sheet: printedSheet(layout.value),
     defaults:
       job.rules?.pack === undefined

@@ -131,7 +131,7 @@ describe('local rules', () => {
     ['riser.max', '-8 in'],
     ['flight.maxRisers', '12 in'],
     ['flight.maxRisers', 'twelve'],
-    ['scope', 'everywhere'],
+    ['scope', '  '],
     ['nowhere', '1e9'],
   ])('%s %j cannot be read', (field, value) => {
     const result = chooseRules(

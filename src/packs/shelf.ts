@@ -1,0 +1,66 @@
+/**
+ * Where packs stand ready. Each is read the first time that it is asked for; one that is refused is
+ * listed with its reasons and takes no other down, except those that are built on it.
+ */
+import type { RulePack } from '../core/codes/rulePack';
+import type { Problem } from '../core/result';
+import { readPack } from './readPack';
+
+export interface PackSource {
+  /** The pack that it is built on. */
+  readonly base?: string;
+  readonly load: () => Promise<{ readonly default: unknown }>;
+}
+
+export interface RefusedPack {
+  readonly id: string;
+  readonly problems: readonly Problem[];
+}
+
+export interface Shelf {
+  /** Only what is loaded already: what is not is the same as not there. */
+  readonly find: (id: string) => RulePack | undefined;
+  readonly ready: () => readonly RulePack[];
+  /** @returns the pack, or undefined for one that there is not, or that is refused; fails if it cannot be fetched */
+  readonly load: (id: string) => Promise<RulePack | undefined>;
+  readonly refused: () => readonly RefusedPack[];
+}
+
+/**
+ * @param early packs that come with the program, by id
+ * @param late packs that are fetched when they are asked for, by id
+ */
+export function makeShelf(early: Readonly<Record<string, unknown>>, late: Readonly<Record<string, PackSource>>): Shelf {
+  const packs = new Map<string, RulePack>();
+  const faults = new Map<string, readonly Problem[]>();
+
+  function keep(id: string, data: unknown, base?: RulePack): RulePack | undefined {
+    const reading = readPack(data, base);
+    if (reading.ok) packs.set(id, reading.value);
+    else faults.set(id, reading.problems);
+    return packs.get(id);
+  }
+
+  function find(id: string): RulePack | undefined {
+    const known = packs.get(id);
+    if (known !== undefined || faults.has(id) || !Object.hasOwn(early, id)) return known;
+    return keep(id, early[id]);
+  }
+
+  async function load(id: string): Promise<RulePack | undefined> {
+    const known = find(id);
+    const source = Object.hasOwn(late, id) ? late[id] : undefined;
+    if (known !== undefined || source === undefined || faults.has(id)) return known;
+    const base = source.base === undefined ? undefined : await load(source.base);
+    const { default: data } = await source.load();
+    // Another call may have been first while this one waited.
+    return packs.get(id) ?? keep(id, data, base);
+  }
+
+  return {
+    find,
+    ready: () => [...Object.keys(early), ...Object.keys(late)].flatMap((id) => find(id) ?? []),
+    load,
+    refused: () => [...faults].map(([id, problems]) => ({ id, problems })),
+  };
+}

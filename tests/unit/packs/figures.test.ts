@@ -1,0 +1,451 @@
+/**
+ * The key figures of each code, listed by hand beside the section that sets them. A pack is a table,
+ * and a table is copied wrong by a slip of one digit: this is a second list to hold it against.
+ * `*` after a figure: recalled from memory. `~` after one: read only in a copy.
+ */
+import { describe, expect, test } from 'vitest';
+import type { RuleRow } from '../../../src/core/codes/rulePack';
+import { loadAllPacks, rulesOf } from '../../fixtures/packs';
+
+await loadAllPacks();
+
+type Listed = readonly [field: string, figure: string, section: string];
+
+const US_GRIP: readonly (readonly [string, string])[] = [
+  ['handrail.grip.diameter.min', '1.25 in'],
+  ['handrail.grip.diameter.max', '2 in'],
+  ['handrail.grip.perimeter.min', '4 in'],
+  ['handrail.grip.perimeter.max', '6.25 in'],
+  ['handrail.grip.crossSection.max', '2.25 in'],
+];
+const gripIn = (section: string): Listed[] => US_GRIP.map(([field, figure]) => [field, figure, section] as const);
+
+const IRC_2021: readonly Listed[] = [
+  ['riser.max', '7.75 in', 'R311.7.5.1'],
+  ['tread.min', '10 in', 'R311.7.5.2'],
+  ['headroom.min', '80 in', 'R311.7.2'],
+  ['headroom.floorOpeningProjection.max', '4.75 in', 'R311.7.2'],
+  ['width.min', '36 in', 'R311.7.1'],
+  ['width.atHandrail.one.min', '31.5 in', 'R311.7.1'],
+  ['width.atHandrail.two.min', '27 in', 'R311.7.1'],
+  ['variation.riser.max', '0.375 in', 'R311.7.5.1'],
+  ['variation.tread.max', '0.375 in', 'R311.7.5.2'],
+  ['variation.nosing.max', '0.375 in', 'R311.7.5.3'],
+  ['nosing.min', '0.75 in', 'R311.7.5.3'],
+  ['nosing.max', '1.25 in', 'R311.7.5.3'],
+  ['nosing.notRequiredFromTread', '11 in', 'R311.7.5.3'],
+  ['nosing.radius.max', '0.5625 in', 'R311.7.5.3'],
+  ['nosing.bevel.max', '0.5 in', 'R311.7.5.3'],
+  ['openRiser.maxSphere', '4 in', 'R311.7.5.1'],
+  ['openRiser.freeBelowHeight', '30 in', 'R311.7.5.1'],
+  ['riser.slope.max', '30 deg', 'R311.7.5.1'],
+  ['flight.maxVerticalRise', '151 in', 'R311.7.3'],
+  ['landing.minDepth', '36 in', 'R311.7.6'],
+  ['walkingSurface.slope.max', '48 1:n', 'R311.7.7'],
+  ['handrail.requiredFromRisers', '4 count', 'R311.7.8'],
+  ['handrail.height.min', '34 in', 'R311.7.8.1'],
+  ['handrail.height.max', '38 in', 'R311.7.8.1'],
+  ['handrail.projection.max', '4.5 in', 'R311.7.8.2'],
+  ['handrail.clearance.min', '1.5 in', 'R311.7.8.3'],
+  ...gripIn('R311.7.8.5'),
+  ['guard.requiredAboveDrop', '30 in', 'R312.1.1'],
+  ['guard.requiredWithin', '36 in', 'R312.1.1'],
+  ['guard.height.min', '36 in', 'R312.1.2'],
+  ['guard.height.stair.min', '34 in', 'R312.1.2'],
+  ['guard.opening.maxSphere', '4 in', 'R312.1.3'],
+  ['guard.opening.stair.maxSphere', '4.375 in', 'R312.1.3'],
+  ['guard.opening.triangle.maxSphere', '6 in', 'R312.1.3'],
+  ['winder.minAtWalkline', '10 in', 'R311.7.5.2.1'],
+  ['winder.walklineOffset', '12 in', 'R311.7.4'],
+  ['winder.minNarrow', '6 in', 'R311.7.5.2.1'],
+  ['load.uniform', '40 psf', 'R301.5'],
+  ['load.concentrated', '300 lbf', 'R301.5'],
+  ['illumination.min', '1 fc', 'R303.7'],
+];
+
+/** What an edition that is built on another has to say the same, whatever it changes. */
+const unchanged = (mark: string): Listed[] =>
+  IRC_2021.filter(([field]) =>
+    /^(riser\.max|tread\.min|headroom\.min|width\.min|nosing\.(min|max)|guard\.height|handrail\.height)/.test(field),
+  ).map(([field, figure]) => [field, figure + mark, ''] as const);
+
+const CODES: readonly (readonly [pack: string, profile: string | undefined, figures: readonly Listed[]])[] = [
+  ['irc-2021', undefined, IRC_2021],
+  ['irc-2018', undefined, [...unchanged(''), ['flight.maxVerticalRise', '151 in', 'R311.7.3']]],
+  ['irc-2015', undefined, [...unchanged(''), ['flight.maxVerticalRise', '147 in', 'R311.7.3']]],
+  [
+    'irc-2024',
+    undefined,
+    [
+      ...unchanged(' ~'),
+      ['riser.max', '7.75 in ~', 'R318.7.5.1'],
+      ['tread.min', '10 in ~', 'R318.7.5.2'],
+      ['flight.maxVerticalRise', '151 in ~', 'R318.7.3'],
+      ['landing.minDepth', '36 in ~', 'R318.7.6'],
+      ['guard.opening.stair.maxSphere', '4.375 in ~', 'R321.1.3'],
+    ],
+  ],
+  [
+    'ibc-2021',
+    'dwelling',
+    [
+      ['riser.max', '7.75 in', '1011.5.2'],
+      ['tread.min', '10 in', '1011.5.2'],
+      ['width.min', '36 in', '1011.2'],
+      ['headroom.min', '80 in', '1011.3'],
+      ['nosing.min', '0.75 in', '1011.5.2'],
+      ['nosing.max', '1.25 in', '1011.5.5.1'],
+      ['nosing.notRequiredFromTread', '11 in', '1011.5.2'],
+      ['variation.riser.max', '0.375 in', '1011.5.4'],
+      ['variation.tread.max', '0.375 in', '1011.5.4'],
+      ['openRiser.maxSphere', '4 in', '1011.5.5.3'],
+      ['flight.maxVerticalRise', '144 in', '1011.8'],
+      ['handrail.height.min', '34 in', '1014.2'],
+      ['handrail.height.max', '38 in', '1014.2'],
+      ['handrail.clearance.min', '1.5 in', '1014.7'],
+      ...gripIn('1014.3.1'),
+      ['guard.requiredAboveDrop', '30 in', '1015.2'],
+      ['guard.height.min', '36 in', '1015.3'],
+      ['guard.height.stair.min', '34 in', '1015.3'],
+      ['guard.opening.maxSphere', '4 in', '1015.4'],
+      ['guard.opening.stair.maxSphere', '4.375 in', '1015.4'],
+      ['winder.minAtWalkline', '10 in', '1011.5.2'],
+      ['winder.minNarrow', '6 in', '1011.5.2'],
+      ['load.uniform', '40 psf', '1607.1'],
+      ['handrail.sides', '1 count', '1011.11'],
+    ],
+  ],
+  [
+    'ibc-2021',
+    'general',
+    [
+      ['riser.min', '4 in', '1011.5.2'],
+      ['riser.max', '7 in', '1011.5.2'],
+      ['tread.min', '11 in', '1011.5.2'],
+      ['width.min', '44 in', '1011.2'],
+      ['guard.height.min', '42 in', '1015.3'],
+      ['winder.minAtWalkline', '11 in', '1011.5.2'],
+      ['winder.minNarrow', '10 in', '1011.5.2'],
+      ['load.uniform', '100 psf', '1607.1'],
+      ['handrail.sides', '2 count', '1011.11'],
+      ['handrail.extension.top.min', '12 in', '1014.6'],
+    ],
+  ],
+  [
+    'ibc-2024',
+    'dwelling',
+    [
+      ['riser.max', '7.75 in', '1011.5.2'],
+      ['tread.min', '10 in', '1011.5.2'],
+      ['nosing.max', '1.25 in', '1011.5.5.1'],
+      ['flight.maxVerticalRise', '144 in', '1011.8'],
+      ['guard.height.min', '36 in', '1015.3'],
+    ],
+  ],
+  ['ibc-2024', 'general', [['handrail.extension.top.min', '12 in', '1014.7']]],
+  [
+    'osha-1910.25',
+    undefined,
+    [
+      ['pitch.min', '30 deg', '1910.25(c)(1)'],
+      ['pitch.max', '50 deg', '1910.25(c)(1)'],
+      ['riser.max', '9.5 in', '1910.25(c)(2)'],
+      ['tread.min', '9.5 in', '1910.25(c)(3)'],
+      ['width.min', '22 in', '1910.25(c)(4)'],
+      ['headroom.min', '80 in ~', '1910.25(b)(2)'],
+      ['variation.riser.max', 'uniform rule *', '1910.25(b)(3)'],
+      ['landing.minDepth', '30 in *', '1910.25(b)(4)'],
+      ['handrail.requiredFromRisers', '4 count ~', '1910.28(b)(11)(ii)'],
+      ['handrail.height.min', '30 in ~', '1910.29(f)(1)(i)'],
+      ['handrail.height.max', '38 in ~', '1910.29(f)(1)(i)'],
+      ['handrail.clearance.min', '2.25 in ~', '1910.29(f)(2)'],
+      ['guard.height.stair.min', '42 in ~', '1910.29(f)(1)(ii)'],
+      ['guard.opening.maxSphere', '19 in ~', '1910.29(f)(4)'],
+      ['load.concentrated', '1000 lbf *', '1910.25(b)(6)'],
+    ],
+  ],
+  [
+    'osha-1926.1052',
+    undefined,
+    [
+      ['pitch.min', '30 deg', '1926.1052(a)(2)'],
+      ['pitch.max', '50 deg', '1926.1052(a)(2)'],
+      ['landing.minDepth', '30 in', '1926.1052(a)(1)'],
+      ['flight.maxVerticalRise', '144 in', '1926.1052(a)(1)'],
+      ['variation.riser.max', '0.25 in *', '1926.1052(a)(3)'],
+      ['variation.tread.max', '0.25 in *', '1926.1052(a)(3)'],
+      ['handrail.requiredFromRisers', '4 count *', '1926.1052(c)(1)'],
+      ['handrail.requiredAboveRise', '30 in *', '1926.1052(c)(1)'],
+      ['handrail.height.max', '37 in', '1926.1052(c)(6)'],
+      ['guard.height.stair.min', '36 in', '1926.1052(c)(3)'],
+    ],
+  ],
+  [
+    'ada-2010',
+    undefined,
+    [
+      ['riser.min', '4 in', '504.2'],
+      ['riser.max', '7 in', '504.2'],
+      ['tread.min', '11 in', '504.2'],
+      ['variation.riser.max', 'uniform rule', '504.2'],
+      ['openRiser.allowed', 'false bool', '504.3'],
+      ['nosing.max', '1.5 in', '504.5'],
+      ['nosing.radius.max', '0.5 in', '504.5'],
+      ['handrail.height.min', '34 in', '505.4'],
+      ['handrail.height.max', '38 in', '505.4'],
+      ['handrail.clearance.min', '1.5 in', '505.5'],
+      ...gripIn('505.7'),
+      ['handrail.extension.top.min', '12 in', '505.10.2'],
+    ],
+  ],
+  [
+    'adk-2013',
+    'private',
+    [
+      ['riser.min', '150 mm', 'Table 1.1'],
+      ['riser.max', '220 mm', 'Table 1.1'],
+      ['tread.min', '220 mm', 'Table 1.1'],
+      ['tread.max', '300 mm', 'Table 1.1'],
+      ['pitch.max', '42 deg', 'Table 1.1'],
+      ['twoRPlusG.min', '550 mm ~', 'Table 1.1'],
+      ['twoRPlusG.max', '700 mm ~', 'Table 1.1'],
+      ['variation.riser.max', 'uniform rule ~', '1.3'],
+      ['headroom.min', '2000 mm ~', '1.11'],
+      ['width.min', 'null none *', '1.14'],
+      ['openRiser.maxSphere', '100 mm', '3.3'],
+      ['openRiser.overlap.min', '16 mm ~', '1.9'],
+      ['flight.maxRisersBeforeTurn', '36 count ~', '1.17'],
+      ['handrail.height.min', '900 mm ~', '1.36'],
+      ['handrail.height.max', '1000 mm ~', '1.36'],
+      ['guard.requiredAboveDrop', '600 mm ~', '1.41'],
+      ['guard.height.min', '900 mm ~', '3.2'],
+      ['guard.opening.maxSphere', '100 mm ~', '3.3'],
+      ['winder.minNarrow', '50 mm ~', '1.25'],
+    ],
+  ],
+  [
+    'adk-2013',
+    'utility',
+    [
+      ['riser.max', '190 mm', 'Table 1.1'],
+      ['tread.min', '250 mm', 'Table 1.1'],
+      ['tread.max', '400 mm', 'Table 1.1'],
+      ['flight.maxRisers', '16 count *', '1.18'],
+      ['nosing.max', '25 mm ~', '1.7'],
+    ],
+  ],
+  [
+    'adk-2013',
+    'general',
+    [
+      ['riser.min', '150 mm ~', 'Table 1.1'],
+      ['riser.max', '170 mm', 'Table 1.1'],
+      ['tread.min', '250 mm', 'Table 1.1'],
+      ['tread.max', '400 mm', 'Table 1.1'],
+      ['flight.maxRisers', '12 count *', '1.18'],
+    ],
+  ],
+  [
+    'ncc-2022',
+    undefined,
+    [
+      ['riser.min', '115 mm ~', '11.2.2'],
+      ['riser.max', '190 mm ~', '11.2.2'],
+      ['tread.min', '240 mm ~', '11.2.2'],
+      ['tread.max', '355 mm ~', '11.2.2'],
+      ['twoRPlusG.min', '550 mm ~', '11.2.2'],
+      ['twoRPlusG.max', '700 mm ~', '11.2.2'],
+      ['variation.riser.adjacent.max', '5 mm *', '11.2.2'],
+      ['variation.riser.max', '10 mm *', '11.2.2'],
+      ['variation.tread.max', '10 mm *', '11.2.2'],
+      ['headroom.min', '2000 mm *', '10.3.1'],
+      ['width.min', 'null none', '-'],
+      ['openRiser.maxSphere', '125 mm *', '11.2.2'],
+      ['flight.minRisers', '2 count *', '11.2.2'],
+      ['flight.maxRisers', '18 count', '11.2.2'],
+      ['landing.minDepth', '750 mm ~', '11.2.5'],
+      ['handrail.height.min', '865 mm *', '11.3.5'],
+      ['guard.requiredAboveDrop', '1000 mm ~', '11.3.3'],
+      ['guard.height.min', '1000 mm ~', '11.3.4'],
+      ['guard.height.stair.min', '865 mm ~', '11.3.4'],
+      ['guard.opening.maxSphere', '125 mm *', '11.3.4'],
+    ],
+  ],
+  [
+    'nbc-2020',
+    'private',
+    [
+      ['riser.min', '125 mm', '9.8.4.1'],
+      ['riser.max', '200 mm', '9.8.4.1'],
+      ['tread.min', '255 mm', '9.8.4.2'],
+      ['tread.max', '355 mm', '9.8.4.2'],
+      ['headroom.min', '1950 mm', '9.8.2.2'],
+      ['width.min', '860 mm', '9.8.2.1'],
+      ['variation.riser.max', '10 mm', '9.8.4.4'],
+      ['variation.riser.adjacent.max', '5 mm', '9.8.4.4'],
+      ['variation.tread.max', '10 mm', '9.8.4.4'],
+      ['nosing.max', '25 mm', '9.8.4.2'],
+      ['tread.overRun.max', '25 mm', '9.8.4.2'],
+      ['openRiser.allowed', 'true bool', '9.8.4.9'],
+      ['flight.maxVerticalRise', '3700 mm', '9.8.3.3'],
+      ['handrail.requiredFromRisers', '3 count', '9.8.7.1'],
+      ['handrail.height.min', '865 mm', '9.8.7.4'],
+      ['handrail.height.max', '1070 mm', '9.8.7.4'],
+      ['handrail.clearance.min', '50 mm', '9.8.7.5'],
+      ['guard.requiredAboveDrop', '600 mm', '9.8.8.1'],
+      ['guard.height.min', '900 mm', '9.8.8.3'],
+      ['guard.opening.maxSphere', '100 mm', '9.8.8.5'],
+      ['guard.opening.triangle.maxSphere', '150 mm', '9.8.8.5'],
+      ['stringer.effectiveDepth.min', '90 mm', '9.8.9.4'],
+      ['stringer.depth.min', '235 mm', '9.8.9.4'],
+      ['stringer.thickness.min', '38 mm', '9.8.9.4'],
+      ['stringer.spacing.max', '900 mm', '9.8.9.4'],
+      ['treadBoard.thickness.min', '25 mm', '9.8.9.5'],
+      ['load.uniform', '1.9 kPa', '9.8.9.1'],
+      ['load.handrail', '0.9 kN', '9.8.7.7'],
+      ['winder.minNarrow', 'null none', '9.8.4.6'],
+    ],
+  ],
+  [
+    'nbc-2020',
+    'public',
+    [
+      ['riser.min', '125 mm', '9.8.4.1'],
+      ['riser.max', '180 mm', '9.8.4.1'],
+      ['tread.min', '280 mm', '9.8.4.2'],
+      ['headroom.min', '2050 mm', '9.8.2.2'],
+      ['width.min', '900 mm', '9.8.2.1'],
+      ['flight.minRisers', '3 count', '9.8.3.2'],
+      ['guard.height.min', '1070 mm', '9.8.8.3'],
+      ['openRiser.allowed', 'false bool', '9.8.4.9'],
+    ],
+  ],
+  [
+    'nbc-2015',
+    'private',
+    [
+      ['tread.min', '255 mm', '9.8.4.2'],
+      ['riser.max', '200 mm *', '9.8.4.1'],
+    ],
+  ],
+  [
+    'nbc-2010',
+    'private',
+    [
+      ['tread.min', '210 mm', '9.8.4.2'],
+      ['riser.max', '200 mm', '9.8.4.1'],
+    ],
+  ],
+  [
+    'din-18065',
+    'private',
+    [
+      ['riser.min', '140 mm *', 'Table 1'],
+      ['riser.max', '200 mm *', 'Table 1'],
+      ['tread.min', '230 mm ~', 'Table 1'],
+      ['tread.max', '370 mm ~', 'Table 1'],
+      ['twoRPlusG.min', '590 mm *', '6.1.3'],
+      ['twoRPlusG.max', '650 mm *', '6.1.3'],
+      ['headroom.min', '2000 mm', ''],
+      ['width.min', '800 mm *', 'Table 1'],
+      ['variation.riser.nominal.max', '5 mm ~', '7'],
+      ['variation.riser.adjacent.max', '5 mm ~', '7'],
+      ['nosing.min', '30 mm ~', '6.5'],
+      ['nosing.notRequiredFromTread', '260 mm ~', '6.5'],
+      ['flight.minRisers', '3 count ~', '3'],
+      ['flight.maxRisers', '18 count', '6.3'],
+      ['handrail.height.min', '800 mm ~', '6.9'],
+      ['handrail.height.max', '1150 mm ~', '6.9'],
+      ['handrail.clearance.min', '50 mm ~', '6.9'],
+      ['guard.requiredAboveDrop', '1000 mm', '38'],
+      ['guard.height.min', '900 mm', ''],
+      ['guard.opening.maxSphere', '120 mm ~', '6.8'],
+      ['winder.minNarrow', '50 mm ~', '6'],
+    ],
+  ],
+  [
+    'din-18065',
+    'general',
+    [
+      ['riser.min', '140 mm', 'Table 1'],
+      ['riser.max', '190 mm', 'Table 1'],
+      ['tread.min', '260 mm', 'Table 1'],
+      ['tread.max', '370 mm', 'Table 1'],
+      ['width.min', '1000 mm', 'Table 1'],
+    ],
+  ],
+  [
+    'nz-d1as1',
+    'mainPrivate',
+    [
+      ['riser.max', '190 mm ~', 'Table 6'],
+      ['tread.min', '280 mm ~', 'Table 6'],
+      ['pitch.max', '37 deg ~', 'Table 6'],
+      ['headroom.min', '2100 mm *', '1.4'],
+      ['width.min', 'null none ~', '-'],
+      ['variation.riser.nominal.max', '5 mm ~', '4.1'],
+      ['handrail.height.min', '900 mm *', '6.0'],
+      ['handrail.height.max', '1000 mm *', '6.0'],
+    ],
+  ],
+  ['nz-d1as1', 'secondaryPrivate', pitched('200 mm ~', '250 mm ~', '41 deg ~')],
+  ['nz-d1as1', 'minorPrivate', pitched('220 mm ~', '220 mm ~', '47 deg ~')],
+  ['nz-d1as1', 'accessible', pitched('180 mm ~', '310 mm ~', '32 deg ~')],
+  [
+    'as-1657',
+    undefined,
+    [
+      ['riser.min', '130 mm ~', 'stairs'],
+      ['riser.max', '225 mm ~', 'stairs'],
+      ['tread.min', '215 mm ~', 'stairs'],
+      ['tread.max', '355 mm ~', 'stairs'],
+      ['twoRPlusG.min', '540 mm ~', 'stairs'],
+      ['twoRPlusG.max', '700 mm ~', 'stairs'],
+      ['pitch.min', '20 deg ~', 'stairs'],
+      ['pitch.max', '45 deg ~', 'stairs'],
+      ['flight.maxRisers', '18 count ~', 'stairs'],
+      ['width.min', '600 mm ~', 'stairs'],
+      ['headroom.min', '2000 mm ~', 'stairs'],
+    ],
+  ],
+];
+
+function pitched(riser: string, tread: string, pitch: string): Listed[] {
+  return [
+    ['riser.max', riser, 'Table 6'],
+    ['tread.min', tread, 'Table 6'],
+    ['pitch.max', pitch, 'Table 6'],
+  ];
+}
+
+const MARKS: Readonly<Record<RuleRow['confidence'], string>> = { seen: '', copy: ' ~', memory: ' *' };
+
+describe.each(CODES)('%s, %s', (pack, profile, figures) => {
+  const { limits } = rulesOf(pack, profile);
+
+  test.each(figures)('%s is %s by %s', (field, figure, section) => {
+    const found = limits.filter((limit) => limit.field === field);
+    expect(
+      found.map(({ value, unit, confidence }) => `${value} ${unit}${MARKS[confidence as RuleRow['confidence']]}`),
+    ).toEqual([figure]);
+    expect(found[0]?.section).toContain(section);
+  });
+});
+
+/** A figure that a code does not set must not have crept in. */
+test.each([
+  ['irc-2021', undefined, ['riser.min', 'twoRPlusG.max', 'pitch.max', 'flight.maxRisers', 'width.max']],
+  ['irc-2024', undefined, ['riser.min', 'twoRPlusG.max', 'pitch.max']],
+  ['ibc-2021', 'dwelling', ['riser.min', 'openRiser.freeBelowHeight']],
+  ['ibc-2021', 'general', ['nosing.min']],
+  ['osha-1910.25', undefined, ['nosing.max', 'flight.maxVerticalRise']],
+  ['osha-1926.1052', undefined, ['riser.max', 'tread.min', 'headroom.min', 'width.min']],
+  ['ada-2010', undefined, ['headroom.min', 'width.min', 'guard.height.min']],
+  ['nbc-2020', 'private', ['twoRPlusG.min', 'pitch.max', 'openRiser.maxSphere', 'flight.minRisers']],
+  ['nbc-2020', 'public', ['tread.max']],
+  ['adk-2013', 'private', ['nosing.max', 'flight.maxRisers', 'tread.overRun.max']],
+  ['nz-d1as1', undefined, ['twoRPlusG.min', 'riser.min', 'tread.max']],
+])('%s, %s sets no %j', (pack, profile, fields) => {
+  const set = rulesOf(pack, profile).limits.map(({ field }) => field);
+  for (const field of fields) expect(set).not.toContain(field);
+});
