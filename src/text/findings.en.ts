@@ -33,7 +33,6 @@ export const findingsEn = {
   'finding.no': 'no',
   'finding.local': 'local limit',
   'finding.localNote': 'local limit: {note}',
-  'finding.practice': 'building practice, no rule',
   'confidence.seen': 'read in the rule’s own text',
   'confidence.copy': 'read in a copy',
   'confidence.memory': 'recalled from memory, not read yet',

@@ -38,7 +38,6 @@ export const resultsEn = {
   'heel.title': 'Toe of the stringer',
   'heel.tread': 'tread',
   'heel.floor': 'floor to come under the toe',
-  'heel.floorDown': 'floor already down',
   'heel.first': 'first cut, toe height, as marked',
   'heel.dropped': 'Already dropped by {drop}: the marks have it in them. Do not cut it off again.',
   'heel.raised': 'The first cut is {drop} more than a riser, because of the floor to come. The marks have it in them.',
@@ -47,8 +46,6 @@ export const resultsEn = {
 
   'top.title': 'Top end',
   'top.mark': 'mark on the header, below the subfloor as it is today',
-  'top.markHow': 'unit rise + tread − upper floor to come',
-  'top.markHowLevel': 'tread − upper floor to come',
   'top.contact': 'bears on the header',
   'top.noContact': 'gap between stringer and header',
   'top.depthNeeded': 'header depth for the whole cut',

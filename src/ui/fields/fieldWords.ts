@@ -40,7 +40,7 @@ export function sentencesOf(say: Speaker, problems: readonly Problem[], place: s
 }
 
 /** Text for a key that is put together; the key itself where there is none, so that a gap is seen. */
-export function sayKey(say: Speaker, key: string, values?: Parameters<Speaker>[1]): string {
+function sayKey(say: Speaker, key: string, values?: Parameters<Speaker>[1]): string {
   return isTextKey(key) ? say(key, values) : key;
 }
 

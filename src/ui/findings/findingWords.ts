@@ -3,7 +3,7 @@ import type { Finding } from '../../core/codes/findings';
 import { fraction, inch, toMm } from '../../core/units/exact';
 import { decimalText, tapeNumber, tapeText } from '../../core/units/format';
 import type { Rounding } from '../../core/units/rounding';
-import { isTextKey, type Speaker } from '../../text/say';
+import { isTextKey, type Speaker, type TextKey } from '../../text/say';
 
 const THIRTY_SECOND = inch(1 / 32);
 
@@ -13,7 +13,7 @@ export function ruleWords(say: Speaker, field: string): string {
 }
 
 /** Which way a figure must be rounded so that it never looks better than it is. */
-export function roundingFor(finding: Finding): Rounding {
+function roundingFor(finding: Finding): Rounding {
   const { field, actual, limit, kind } = finding;
   if (kind === 'taste') {
     if (finding.status === 'meets' || typeof limit !== 'number' || actual === null) return 'nearest';
@@ -55,29 +55,22 @@ function plainWords(say: Speaker, value: boolean | string): string {
 }
 
 function amount(say: Speaker, { unit }: Finding, value: number, rounding: Rounding): string {
-  switch (unit) {
-    case 'in':
-      return `${tapeText(tapeNumber(value * toMm(inch(1)), THIRTY_SECOND, rounding))} in`;
-    case 'in2':
-      return say('unit.sqin', { value: tidy(value) });
-    case 'mm':
-      return `${tidy(value)} mm`;
-    case 'deg':
-      return say('unit.deg', { value: tidy(value) });
-    case '1:n':
-      return say('unit.slope', { value: tidy(value) });
-    case 'psf':
-    case 'lbf':
-    case 'fc':
-      return say(`unit.${unit}`, { value: tidy(value) });
-    case 'count':
-    case 'bool':
-    case 'text':
-    case 'rule':
-    case 'none':
-      return tidy(value);
-  }
+  if (unit === 'in') return `${tapeText(tapeNumber(value * toMm(inch(1)), THIRTY_SECOND, rounding))} in`;
+  const figure = tidy(value);
+  const key = UNIT_WORDS[unit];
+  if (key !== undefined) return say(key, { value: figure });
+  return PLAIN_UNITS.includes(unit) ? figure : `${figure} ${unit}`;
 }
+
+const UNIT_WORDS: Readonly<Record<string, TextKey>> = {
+  in2: 'unit.sqin',
+  deg: 'unit.deg',
+  '1:n': 'unit.slope',
+  fc: 'unit.fc',
+};
+
+/** Counts and words carry no unit; every other one is written as the trade writes it: mm, psf, lbf. */
+const PLAIN_UNITS: readonly string[] = ['count', 'bool', 'text', 'rule', 'none'];
 
 /** At most one decimal. */
 function tidy(value: number): string {
