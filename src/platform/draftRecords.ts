@@ -5,7 +5,7 @@
  * damaged, or that is not the one meant, is never taken for it.
  */
 import type { JobText } from '../core/job/jobText';
-import type { Draft, View } from '../state/draft';
+import type { FoundDraft } from '../state/draft';
 
 export type JobRef = readonly [id: number, checksum: number];
 export type Slot = 0 | 1;
@@ -20,7 +20,8 @@ export interface Head {
   readonly future: readonly JobRef[];
   readonly saved: JobRef | null;
   readonly fileName: string | null;
-  readonly view: View;
+  /** As it was written: what of it this version knows is for the store to say. */
+  readonly view: unknown;
 }
 
 export interface HeadRecord {
@@ -56,7 +57,7 @@ export function refsOf(head: Head): readonly JobRef[] {
 }
 
 export interface ReadDraft {
-  readonly draft: Draft;
+  readonly draft: FoundDraft;
   /** Which job is which record, so that none is written twice. */
   readonly refs: ReadonlyMap<JobText, JobRef>;
   readonly stepsLost: boolean;
@@ -121,18 +122,7 @@ function headFrom(value: unknown): Head | null {
   if (!isRefList(past) || !isRef(present) || !isRefList(future)) return null;
   if (saved !== null && !isRef(saved)) return null;
   if (fileName !== null && typeof fileName !== 'string') return null;
-  return { format, generation, at, past, present, future, saved, fileName, view: viewFrom(view) };
-}
-
-/** A setting that this version does not know falls back alone: no work hangs on it. */
-function viewFrom(value: unknown): View {
-  const settings: Readonly<Record<string, unknown>> = isRecord(value) ? value : {};
-  const { stairIndex, theme, terms } = settings;
-  return {
-    stairIndex: isNumber(stairIndex) ? stairIndex : 0,
-    theme: theme === 'sun' || theme === 'dim' ? theme : 'paper',
-    terms: terms === 'uk' ? terms : 'us',
-  };
+  return { format, generation, at, past, present, future, saved, fileName, view };
 }
 
 function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {

@@ -4,15 +4,9 @@
  */
 import type { JobText } from '../core/job/jobText';
 import type { History } from './history';
+import type { View } from './view';
 
-export type Theme = 'paper' | 'sun' | 'dim';
-export type Terms = 'us' | 'uk';
-
-export interface View {
-  readonly stairIndex: number;
-  readonly theme: Theme;
-  readonly terms: Terms;
-}
+export type { Terms, Theme, View } from './view';
 
 export interface JobFile {
   readonly name: string | null;
@@ -28,6 +22,11 @@ export interface Draft {
   readonly view: View;
 }
 
+/** A draft as it was found: its view is read by the store, which knows the settings of today. */
+export interface FoundDraft extends Omit<Draft, 'view'> {
+  readonly view: unknown;
+}
+
 /**
  * `other-draft`: the browser holds a draft that this window neither wrote nor read, from another
  * window for instance; it is left alone. `newer-version`: a newer Pitchboard has been here.
@@ -39,7 +38,7 @@ export type DraftLoss = 'older-draft' | 'undo-steps';
 
 export type LoadedDraft =
   | { readonly kind: 'none' }
-  | { readonly kind: 'found'; readonly draft: Draft; readonly loss: DraftLoss | null }
+  | { readonly kind: 'found'; readonly draft: FoundDraft; readonly loss: DraftLoss | null }
   | { readonly kind: 'damaged'; readonly reason: DraftTrouble | 'unreadable' };
 
 export type KeptDraft = { readonly ok: true } | { readonly ok: false; readonly reason: DraftTrouble };

@@ -4,22 +4,12 @@
  */
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { JobText } from '../core/job/jobText';
-import type {
-  Clock,
-  Draft,
-  DraftKeeper,
-  DraftLoss,
-  DraftTrouble,
-  JobFile,
-  LoadedDraft,
-  Terms,
-  Theme,
-  View,
-} from './draft';
+import type { Clock, Draft, DraftKeeper, DraftLoss, DraftTrouble, JobFile, LoadedDraft, Terms, Theme } from './draft';
 import { createDraftWriter, type DraftReport } from './draftWriter';
 import type { History } from './history';
 import * as steps from './history';
 import { compareWithFile, type SaveStatus } from './saveStatus';
+import { FIRST_VIEW, type View, viewFrom, viewOf } from './view';
 
 export interface DraftState {
   readonly status: 'loading' | 'none' | 'writing' | 'kept' | 'failed';
@@ -50,6 +40,8 @@ export interface PlannerActions {
   setTheme(theme: Theme): void;
   setTerms(terms: Terms): void;
   selectStair(stairIndex: number): void;
+  /** Any of the other settings; never a step of undo. */
+  look(view: Partial<Omit<View, 'stairIndex' | 'theme' | 'terms'>>): void;
   /** The page may be about to go. */
   hurryDraft(): void;
   /** After `other-draft`: keep this window's job in place of the other one. */
@@ -116,6 +108,7 @@ export function createPlanner({ firstJob, drafts, clock, view }: PlannerOptions)
     setTheme: (theme) => change(() => ({ theme })),
     setTerms: (terms) => change(() => ({ terms })),
     selectStair: (stairIndex) => change(() => ({ stairIndex })),
+    look: (view) => change(() => view),
     hurryDraft: writer.hurry,
     takeOverDraft() {
       drafts.takeOver();
@@ -144,9 +137,7 @@ export function saveStatus(state: PlannerState): SaveStatus {
 function firstState(firstJob: JobText, view: Partial<View> = {}): PlannerState {
   return {
     history: steps.startHistory(firstJob),
-    stairIndex: 0,
-    theme: 'paper',
-    terms: 'us',
+    ...FIRST_VIEW,
     ...view,
     file: { name: null, savedJob: null },
     draft: { status: 'loading', at: null },
@@ -155,11 +146,11 @@ function firstState(firstJob: JobText, view: Partial<View> = {}): PlannerState {
 
 function draftOf(state: PlannerState, at: number): Draft {
   const { past, present, future } = state.history;
-  const { stairIndex, theme, terms, file } = state;
-  return { at, history: { past, present, future }, file, view: { stairIndex, theme, terms } };
+  return { at, history: { past, present, future }, file: state.file, view: viewOf(state) };
 }
 
-const KEPT_KEYS = ['history', 'stairIndex', 'theme', 'terms', 'file'] as const;
+const VIEW_KEYS = Object.keys(FIRST_VIEW) as (keyof View)[];
+const KEPT_KEYS = ['history', 'file', ...VIEW_KEYS] as const;
 
 function differs(one: PlannerState, other: PlannerState): boolean {
   return KEPT_KEYS.some((key) => one[key] !== other[key]);
@@ -179,6 +170,12 @@ function reported({ at, loss }: DraftState, report: DraftReport): DraftState {
   return { at, ...(loss === undefined ? {} : { loss }), ...report };
 }
 
+/** Each setting as the draft has it, unless the user has touched it since. */
+function viewAfterLoad(before: PlannerState, state: PlannerState, kept: View): View {
+  const touched = VIEW_KEYS.filter((key) => state[key] !== before[key]).map((key) => [key, state[key]]);
+  return { ...kept, ...Object.fromEntries(touched) };
+}
+
 /**
  * What was done while the draft was being read goes on top of it, so that neither is lost.
  * @param before the state when reading began
@@ -194,9 +191,8 @@ function afterLoad(before: PlannerState, state: PlannerState, loaded: LoadedDraf
     ...state,
     history,
     file: state.file === before.file ? draft.file : state.file,
-    theme: state.theme === before.theme ? draft.view.theme : state.theme,
-    terms: state.terms === before.terms ? draft.view.terms : state.terms,
-    stairIndex: edited ? state.stairIndex : draft.view.stairIndex,
+    ...viewAfterLoad(before, state, viewFrom(draft.view)),
+    stairIndex: edited ? state.stairIndex : viewFrom(draft.view).stairIndex,
     draft: { status: 'kept', at: draft.at, ...(loss === null ? {} : { loss }) },
   };
   return { ...merged, stairIndex: stairWithin(merged) };

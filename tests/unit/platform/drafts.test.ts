@@ -4,7 +4,8 @@ import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { JobText } from '../../../src/core/job/jobText';
 import { checksumOf, type HeadRecord } from '../../../src/platform/draftRecords';
 import { createDrafts } from '../../../src/platform/drafts';
-import type { Draft, DraftKeeper, LoadedDraft } from '../../../src/state/draft';
+import type { Draft, DraftKeeper, FoundDraft, LoadedDraft } from '../../../src/state/draft';
+import { FIRST_VIEW } from '../../../src/state/view';
 import { draftOf, jobNamed } from '../state/sampleJobs';
 import { jobNumbers, rawStore, record, replaceRecord } from './rawDatabase';
 import { readSampleJob } from './readSampleJob';
@@ -13,7 +14,7 @@ const [a, b, c, d] = [jobNamed('a'), jobNamed('b'), jobNamed('c'), jobNamed('d')
 
 const open = (): DraftKeeper => createDrafts({ readJob: readSampleJob, patienceMs: 2000 });
 
-function found(loaded: LoadedDraft): Draft {
+function found(loaded: LoadedDraft): FoundDraft {
   if (loaded.kind !== 'found') throw new Error(`No draft: ${JSON.stringify(loaded)}`);
   return loaded.draft;
 }
@@ -40,7 +41,7 @@ test('everything comes back as it was', async () => {
     at: 1234,
     history: { past: [a, b], present: c, future: [d] },
     file: { name: 'boathouse.pitchboard.json', savedJob: b },
-    view: { stairIndex: 1, theme: 'sun', terms: 'uk' },
+    view: { ...FIRST_VIEW, stairIndex: 1, theme: 'sun', terms: 'uk', walk: { list: 'marks', at: 4 } },
   };
   await open().save(draft);
   expect(await open().load()).toEqual({ kind: 'found', draft, loss: null });
@@ -164,12 +165,6 @@ describe('two heads take turns', () => {
     });
     expect(await choking.load()).toEqual({ kind: 'damaged', reason: 'unreadable' });
     expect(await createDrafts({ readJob: () => null }).load()).toEqual({ kind: 'damaged', reason: 'unreadable' });
-  });
-
-  test('a setting of another version falls back alone', async () => {
-    const view = { stairIndex: -1, theme: 'neon', terms: 'nz' } as unknown as Draft['view'];
-    await open().save({ ...draftOf(a), view });
-    expect(found(await open().load()).view).toEqual({ stairIndex: 0, theme: 'paper', terms: 'us' });
   });
 });
 

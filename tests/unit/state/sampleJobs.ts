@@ -1,5 +1,6 @@
 import type { JobText } from '../../../src/core/job/jobText';
 import type { Draft } from '../../../src/state/draft';
+import { FIRST_VIEW } from '../../../src/state/view';
 
 export function jobNamed(name: string): JobText {
   return {
@@ -23,6 +24,6 @@ export function draftOf(present: JobText, past: readonly JobText[] = [], future:
     at: 1000 + past.length,
     history: { past, present, future },
     file: { name: null, savedJob: null },
-    view: { stairIndex: 0, theme: 'paper', terms: 'us' },
+    view: FIRST_VIEW,
   };
 }
