@@ -177,5 +177,5 @@ describe('taking one up', () => {
       }),
       { numRuns: 10 },
     );
-  });
+  }, 30_000);
 });

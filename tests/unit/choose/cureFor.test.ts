@@ -150,7 +150,7 @@ test('for any stair and any broken finding: proven, nothing new broken, in few p
     }),
     { numRuns: 25 },
   );
-});
+}, 30_000);
 
 test('no nearer run on the grid would have cleared it', () => {
   const near = (job: JobText, finding: Finding, run: string) =>
@@ -176,4 +176,4 @@ test('no nearer run on the grid would have cleared it', () => {
     }),
     { numRuns: 20 },
   );
-});
+}, 30_000);

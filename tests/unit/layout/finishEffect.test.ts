@@ -71,6 +71,14 @@ describe('the loft stair of our own', () => {
     expect(finishEffect(layoutOf(LEVEL), { lower: 0.5 * IN }, RULES).keeps).toBe(true);
   });
 
+  test('of two risers neither is as it was, so only they are compared', () => {
+    const low: Changes = { survey: { rise: '15 in' }, steps: { risers: 2 }, stringer: { kicker: undefined } };
+    const both = finishEffect(layoutOf(low), { lower: 0.875 * IN, upper: 0.5 * IN }, RULES);
+    expect(inInches(both.firstRiser)).toBeCloseTo(15.125 / 2 - 0.25, 9);
+    expect(inInches(both.lastRiser)).toBeCloseTo(15.125 / 2 - 0.25, 9);
+    expect(both.spread).toBeCloseTo(0, 9);
+  });
+
   test('two wrongs can be right together', () => {
     const layout = layoutOf();
     expect(finishEffect(layout, { tread: 1.3125 * IN }, RULES).keeps).toBe(false);
@@ -114,6 +122,13 @@ describe('the window', () => {
     expect(onlyTallest?.high).toBeNull();
     expect(inInches(onlyTallest?.low ?? null)).toBeCloseTo(0.415179, 6);
     expect(finishWindow(layout, 'upper', { ...RULES, variation: null })?.low).toBeNull();
+  });
+
+  test('a tread moves one riser up and one down, so a greatest riser closes both sides', () => {
+    const window = finishWindow(layoutOf(), 'tread', { ...RULES, variation: null });
+    const room = 7.75 - 105.5625 / 14;
+    expect(inInches(window?.low ?? null)).toBeCloseTo(1.0625 - room, 9);
+    expect(inInches(window?.high ?? null)).toBeCloseTo(1.0625 + room, 9);
   });
 
   test('risers that are too high as they are have none', () => {

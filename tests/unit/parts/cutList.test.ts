@@ -44,6 +44,33 @@ describe('the loft stair of our own', () => {
     expect([spacer.count, spacer.width, spacer.widthIs]).toEqual([2, null, 'as-bought']);
   });
 
+  test('each says what its width and its length go by', () => {
+    const level = rowsOf({ stringer: { top: 'level-with-floor', hanger: '3/4 in' } });
+    const by = [...rows, row(level, 'hanger')].map(({ piece, widthIs, lengthBy }) => [piece, widthIs, lengthBy]);
+    expect(by).toEqual([
+      ['hanger', 'rip', 'between-skirts'],
+      ['tread', 'rip', 'between-skirts'],
+      ['riser', 'rip', 'between-skirts'],
+      ['first-riser', 'rip', 'between-skirts'],
+      ['kicker', 'rip', 'outside-stringers'],
+      ['stringer', 'as-bought', 'stock'],
+      ['spacer', 'as-bought', 'lower-edge'],
+      ['skirt', 'at-least', 'skirt'],
+      ['hanger', 'as-bought', 'between-skirts'],
+    ]);
+  });
+
+  test('every board is as thick as the job says of it', () => {
+    const other = rowsOf({
+      stringer: { hanger: '1/2 in' },
+      steps: { riserThickness: '5/8 in', joint: 'riser-on-tread' },
+    });
+    const thick = (piece: CutPiece) => inches(row(other, piece))[3];
+    expect([thick('hanger'), thick('riser'), thick('last-tread'), thick('tread')]).toEqual([
+      0.5, 0.625, 1.0625, 1.0625,
+    ]);
+  });
+
   test('settings fall, and each holds all that is ripped by it', () => {
     const groups = listOf(planOf(LOFT));
     expect(groups.map(({ setting }) => (setting === null ? null : Math.round((setting / 25.4) * 1e4) / 1e4))).toEqual([

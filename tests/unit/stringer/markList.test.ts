@@ -78,6 +78,7 @@ describe('at the saw, in the house, on the pole', () => {
   test('the pole stands on the floor that is there', () => {
     const { pole } = listsOf();
     expect(pole.slice(0, 3).map(({ id }) => id)).toEqual(['pole-cut-1', 'pole-finished-1', 'pole-cut-2']);
+    expect(new Set(pole.map(({ from }) => from))).toEqual(new Set(['floor']));
     expect(inches(byId(pole, 'pole-cut-1').value)).toBe(7.125);
     expect(inches(byId(pole, 'pole-finished-14').value)).toBe(106.1875);
     expect(pole.some(({ id }) => id === 'pole-cut-14')).toBe(false);
