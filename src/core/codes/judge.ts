@@ -8,13 +8,13 @@
  *
  * Only where the tape's doubt is handed in, an answer that the doubt can turn is `close`.
  */
-import { atLeast, atMost } from '../geometry/tolerance';
 import type { StairLayout } from '../layout/layoutStair';
 import { add, compare, type Exact, fromNumber, negate, sign, subtract, times, toMm, whole, ZERO } from '../units/exact';
 import {
   bandOf,
   chosen,
   headroom,
+  leavesThroat,
   type Measure,
   stockDepth,
   stockThickness,
@@ -113,7 +113,8 @@ const JUDGES: Readonly<Record<string, Judge>> = {
   'stringer.effectiveDepth.min': judgeThroat,
   'stringer.depth.min': (asked) => noLessThan(asked, stockDepth(asked.layout)),
   'stringer.thickness.min': (asked) => noLessThan(asked, stockThickness(asked.layout)),
-  'stringer.spacing.max': judgeSpacing,
+  'stringer.spacing.max': (asked) =>
+    orNotChecked(stringerSpacing(asked.layout), (measure) => noMoreThan(asked, measure)),
   'treadBoard.thickness.min': judgeTreadBoard,
   // These say that something is required; the job file cannot hold it yet, so it stays unchecked.
   'handrail.requiredFromRisers': (asked) => requiredFrom(asked, chosen(whole(asked.layout.flight.risers))),
@@ -228,15 +229,12 @@ function judgeOverlap(asked: Case): Judgement {
   return { status: 'meets', actual: inRuleUnit(overlap.exact, asked.limit.unit), readAgain: [] };
 }
 
-/** The throat went through a square root: the float's own case of equality. */
+/** The throat itself goes through a square root; whether it is enough is decided without one. */
 function judgeThroat(asked: Case): Judgement {
-  return weigh(asked, throat(asked.layout), (exact) => atLeast(toMm(exact), toMm(asked.limit.exact)));
-}
-
-function judgeSpacing(asked: Case): Judgement {
-  return orNotChecked(stringerSpacing(asked.layout), (measure) =>
-    weigh(asked, measure, (exact) => atMost(toMm(exact), toMm(asked.limit.exact))),
-  );
+  const { layout, limit } = asked;
+  const measure = throat(layout);
+  const holds = (exact: Exact) => leavesThroat(layout, subtract(limit.exact, subtract(exact, measure.exact)));
+  return weigh(asked, measure, holds);
 }
 
 /** An open tread carries alone, and codes ask more of it by how far it spans; an unknown one has no thickness. */

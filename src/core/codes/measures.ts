@@ -15,6 +15,7 @@
 import type { StairLayout } from '../layout/layoutStair';
 import {
   add,
+  compare,
   divide,
   type Exact,
   fromNumber,
@@ -88,12 +89,15 @@ export function width(layout: StairLayout): Measure | null {
 }
 
 export function stringerSpacing(layout: StairLayout): Measure | null {
-  if (layout.width === null) return null;
+  const { widthFraming, spacer } = layout.job.survey;
+  if (layout.width === null || widthFraming === null) return null;
   const gaps = whole(layout.width.stringers - 1);
-  const weight = divide(whole(1), gaps);
-  return { exact: fromNumber(layout.width.spacing), readings: [{ key: 'survey.widthFraming', weight }] };
+  const between = subtract(subtract(widthFraming, times(spacer, 2)), layout.job.stringer.stockThickness);
+  const readings = [{ key: 'survey.widthFraming', weight: divide(whole(1), gaps) }];
+  return { exact: divide(between, gaps), readings };
 }
 
+/** The nearest float: whether it is over a limit is asked by `leavesThroat`, exactly. */
 export function throat(layout: StairLayout): Measure {
   const { run, stepLength, risers } = layout.flight;
   const perRise = -((run / stepLength) ** 3) / risers;
@@ -101,6 +105,16 @@ export function throat(layout: StairLayout): Measure {
     exact: fromNumber(layout.stringer.throat),
     readings: [...readIfTyped(layout, 'stringer.stockDepth', whole(1)), ...readRise(layout, fromNumber(perRise))],
   };
+}
+
+/** d − e − RG/U ≥ w, without the root in U: with c = d − e − w, c² (R² + G²) ≥ R² G². */
+export function leavesThroat(layout: StairLayout, least: Exact): boolean {
+  const { unitRise: rise, run } = layout.flight.exact;
+  const { stockDepth: depth, tipInset } = layout.job.stringer;
+  const room = subtract(subtract(depth, tipInset), least);
+  const [rise2, run2] = [multiply(rise, rise), multiply(run, run)];
+  const enough = compare(multiply(multiply(room, room), add(rise2, run2)), multiply(rise2, run2)) >= 0;
+  return sign(room) > 0 && enough;
 }
 
 export function stockDepth(layout: StairLayout): Measure {
