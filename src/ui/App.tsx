@@ -16,6 +16,7 @@ import { useDropTarget } from './shell/useDropTarget';
 import { useJobFile } from './shell/useJobFile';
 import { useShortcuts } from './shell/useShortcuts';
 import { planOf, StairContext, type StairOnShow, unitsOf, useStair } from './stairOnShow';
+import { useJobPack } from './useJobPack';
 import { type Bench, BenchContext, usePlannerState } from './usePlanner';
 import './look/page.css';
 
@@ -36,9 +37,10 @@ function StairPage() {
   const index = usePlannerState((state) => state.stairIndex);
   const terms = usePlannerState((state) => state.terms);
   const theme = usePlannerState((state) => state.theme);
+  const pack = useJobPack(job);
   const stair = useMemo<StairOnShow>(
-    () => ({ job, index, plan: planOf(job, index), units: unitsOf(job), say: speakerFor(terms) }),
-    [job, index, terms],
+    () => ({ job, index, plan: planOf(job, index, pack), units: unitsOf(job), say: speakerFor(terms) }),
+    [job, index, terms, pack],
   );
   useEffect(() => {
     document.documentElement.dataset['theme'] = theme;

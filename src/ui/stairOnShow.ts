@@ -1,5 +1,6 @@
 /** The stair that the page shows, laid out once for all who look at it. */
 import { createContext, useContext } from 'react';
+import type { RulePack } from '../core/codes/rulePack';
 import type { JobText } from '../core/job/jobText';
 import { planStair, type RuleBook, type StairPlan } from '../core/plan/planStair';
 import type { Result } from '../core/result';
@@ -25,15 +26,28 @@ export function useStair(): StairOnShow {
   return stair;
 }
 
-/** A keystroke is planned before it is taken and again when it is shown: the second time is free. */
-const plans = new WeakMap<JobText, Map<number, Result<StairPlan>>>();
+/**
+ * A keystroke is planned before it is taken and again when it is shown: the second time is free.
+ * A plan counts for the pack that it was made with, which may have come only since.
+ */
+const plans = new WeakMap<JobText, Map<number, Planned>>();
 
-export function planOf(job: JobText, index: number): Result<StairPlan> {
-  const known = plans.get(job) ?? new Map<number, Result<StairPlan>>();
+interface Planned {
+  readonly pack: RulePack | undefined;
+  readonly plan: Result<StairPlan>;
+}
+
+export function planOf(job: JobText, index: number, pack = packOf(job)): Result<StairPlan> {
+  const known = plans.get(job) ?? new Map<number, Planned>();
   plans.set(job, known);
-  const plan = known.get(index) ?? planStair(job, index, BOOK);
-  known.set(index, plan);
-  return plan;
+  const before = known.get(index);
+  const planned = before?.pack === pack && before !== undefined ? before : { pack, plan: planStair(job, index, BOOK) };
+  known.set(index, planned);
+  return planned.plan;
+}
+
+function packOf(job: JobText): RulePack | undefined {
+  return findPack(job.rules?.pack ?? DEFAULT_PACK);
 }
 
 export function unitsOf(job: JobText): UnitSystem {

@@ -1,5 +1,5 @@
 /** The page on a bench: a store without a browser's storage, and files that a test hands over. */
-import { render, screen, within } from '@testing-library/react';
+import { configure, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { vi } from 'vitest';
 import type { JobText, StairText } from '../../src/core/job/jobText';
@@ -11,6 +11,7 @@ import { App } from '../../src/ui/App';
 
 // A whole page is drawn anew at every key, in a browser made of script, beside other test runs.
 vi.setConfig({ testTimeout: 30_000 });
+configure({ asyncUtilTimeout: 10_000 });
 
 export interface BenchOptions {
   readonly firstJob?: JobText;

@@ -163,6 +163,18 @@ describe('choices and counts', () => {
     expect(field('Rise today').value).toBe('105 7/16 in');
   });
 
+  it('fetches other rules before the stair is checked by them', async () => {
+    const { user, present } = await openPage();
+    await user.selectOptions(form().getByLabelText('Rules'), 'Approved Document K, 2013');
+    expect(await form().findByLabelText('Kind of building')).toBeTruthy();
+    expect(present().rules?.pack).toBe('adk-2013');
+    expect(await screen.findByText(/^checked by Approved Document K/)).toBeTruthy();
+    await user.selectOptions(form().getByLabelText('Kind of building'), 'Service and escape stair');
+    await user.selectOptions(form().getByLabelText('Rules'), 'DIN 18065, 2020-08');
+    await screen.findByText(/^checked by DIN 18065/);
+    expect(present().rules).toEqual({ pack: 'din-18065' });
+  });
+
   it('puts a local limit in place of the pack’s, and takes it out again', async () => {
     const { user, present } = await openPage();
     await user.click(form().getByRole('button', { name: 'Add a local limit' }));

@@ -63,7 +63,9 @@ describe('words that are not ours to say', () => {
   it.each(['us', 'uk'])('are nowhere on the page (%s)', async (terms) => {
     const { planner } = await openPage();
     planner.actions.setTerms(terms as 'us' | 'uk');
-    expect(document.body.textContent).not.toMatch(/approved|compliant|certified|\bsafe\b|passes/i);
+    // The one code that has such a word in its name.
+    const words = document.body.textContent.replaceAll('Approved Document K', '');
+    expect(words).not.toMatch(/approved|compliant|certified|\bsafe\b|passes/i);
     expect(document.body.textContent).toContain('Strength is not');
   });
 });

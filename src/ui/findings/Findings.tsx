@@ -1,6 +1,9 @@
 /** Every rule with its answer, worst first; advice of the trade apart from the law. */
 import type { Finding } from '../../core/codes/findings';
+import type { RulePack } from '../../core/codes/rulePack';
 import type { StairPlan } from '../../core/plan/planStair';
+import { labelOf } from '../fields/fieldWords';
+import { placeInStair } from '../fields/jobPlaces';
 import { useStair } from '../stairOnShow';
 import { type Answer, AnswerTag } from './AnswerTag';
 import { actualWords, limitWords, ruleWords, sourceWords } from './findingWords';
@@ -23,6 +26,7 @@ export function Findings({ plan }: { readonly plan: StairPlan }) {
           ? say('findings.noPack', { pack: rules.packId })
           : say('findings.by', { pack: nameOf(rules) })}
       </p>
+      {rules.pack !== null && hasMemory(rules.pack) && <p className="caution">{say('pack.memory')}</p>}
       <p>{say('findings.count', { breaks: breaks.length, meets: meets.length, unchecked: unchecked.length })}</p>
       <Group title={say('findings.breaks')} findings={breaks} />
       <Group title={say('findings.close')} findings={close} />
@@ -68,7 +72,7 @@ function List({ findings }: { readonly findings: readonly Finding[] }) {
 }
 
 function Row({ finding }: { readonly finding: Finding }) {
-  const { say, plan } = useStair();
+  const { say, plan, index } = useStair();
   const figures = [actualWords(say, finding), limitWords(say, finding)].filter((words) => words !== '');
   return (
     <li className={`finding finding-${finding.status}`}>
@@ -76,6 +80,13 @@ function Row({ finding }: { readonly finding: Finding }) {
       <div>
         <p className="finding-rule">{ruleWords(say, finding.field)}</p>
         {figures.length > 0 && <p className="finding-figures">{figures.join(', ')}</p>}
+        {finding.readAgain.length > 0 && finding.status === 'close' && (
+          <p className="finding-again">
+            {say('finding.readAgain', {
+              places: finding.readAgain.map((key) => labelOf(say, placeInStair(index, key))).join(', '),
+            })}
+          </p>
+        )}
         <p className="finding-source">{sourceWords(say, finding, plan.ok ? nameOf(plan.value.rules) : '')}</p>
       </div>
     </li>
@@ -86,6 +97,10 @@ function Row({ finding }: { readonly finding: Finding }) {
 function answerOf({ kind, status }: Finding): Answer {
   if (kind !== 'taste') return status;
   return status === 'meets' ? 'inside' : 'outside';
+}
+
+function hasMemory({ rows }: RulePack): boolean {
+  return rows.some(({ confidence }) => confidence === 'memory');
 }
 
 function nameOf({ pack }: StairPlan['rules']): string {

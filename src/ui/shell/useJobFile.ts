@@ -4,6 +4,7 @@ import { planJob } from '../../core/plan/planStair';
 import type { Problem } from '../../core/result';
 import { openJob } from '../../document/openJob';
 import { saveJob } from '../../document/saveJob';
+import { DEFAULT_PACK, loadPack } from '../../packs/ruleBook';
 import { safeFileName } from '../../platform/fileName';
 import type { PickedFile } from '../../platform/files';
 import { job as jobOf } from '../../state/plannerStore';
@@ -36,7 +37,7 @@ export function useJobFile(): JobFileActions {
   const [notice, setNotice] = useState<Notice | null>(null);
 
   const take = useCallback(
-    (picked: PickedFile) => {
+    async (picked: PickedFile) => {
       if (picked.kind === 'cancelled') return;
       const trouble = troubleOf(picked);
       setNotice(trouble);
@@ -44,6 +45,8 @@ export function useJobFile(): JobFileActions {
       if (picked.kind !== 'picked') return;
       const { name } = picked;
       const read = openJob(picked.bytes);
+      // Without its rules a job may not be laid out at all: they are fetched first, where there is a way.
+      if (read.ok) await loadPack(read.value.rules?.pack ?? DEFAULT_PACK).catch(() => undefined);
       const plans = read.ok ? planJob(read.value, BOOK) : read;
       if (!read.ok || !plans.ok) {
         setRefusal({ name, problems: plans.ok ? [] : plans.problems });

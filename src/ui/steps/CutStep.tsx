@@ -1,0 +1,80 @@
+/** Cut: rips and lengths by fence setting, and what must not be done with the saw. */
+import { type CutRow, cutList, type FenceGroup } from '../../core/parts/cutList';
+import { laySkirt, usualSkirt } from '../../core/parts/skirt';
+import type { StairPlan } from '../../core/plan/planStair';
+import { lengthText } from '../numbers/figures';
+import { Sheet } from '../results/Sheet';
+import { useStair } from '../stairOnShow';
+import { StartWalk } from '../walk/StartWalk';
+
+const CAUTIONS = ['overcut', 'trace', 'square', 'saw'] as const;
+
+export function CutStep({ plan }: { readonly plan: StairPlan }) {
+  const { say, units } = useStair();
+  const { layout, sheet } = plan;
+  const choice = usualSkirt(units);
+  const groups = cutList(layout, sheet, laySkirt(layout.flight, choice));
+  return (
+    <>
+      <p className="step-lead">{say('cut.lead')}</p>
+      <StartWalk list="rips" />
+      <Sheet name="fences" title={say('cut.fences')}>
+        {groups.map((group) => (
+          <Fence key={group.setting ?? 'none'} group={group} />
+        ))}
+        <p className="hint">
+          {say('cut.skirt', { margin: lengthText(choice.margin, units), base: lengthText(choice.baseHeight, units) })}
+        </p>
+      </Sheet>
+      <ul className="cautions">
+        {CAUTIONS.map((caution) => (
+          <li key={caution}>{say(`cut.caution.${caution}`)}</li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+function Fence({ group: { setting, rows } }: { readonly group: FenceGroup }) {
+  const { say, units } = useStair();
+  const title = setting === null ? say('cut.noFence') : say('cut.fence', { setting: lengthText(setting, units, 'down') });
+  if (rows.length === 0) return null;
+  return (
+    <table className="figures-table fence-table">
+      <caption>{title}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{say('cut.piece')}</th>
+          <th scope="col">{say('cut.count')}</th>
+          <th scope="col">{say('cut.length')}</th>
+          <th scope="col">{say('cut.thickness')}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map((row) => (
+          <FenceRow key={row.piece} row={row} />
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function FenceRow({ row }: { readonly row: CutRow }) {
+  const { say, units } = useStair();
+  const width = row.width === null ? null : lengthText(row.width, units, row.widthIs === 'at-least' ? 'up' : 'nearest');
+  return (
+    <tr>
+      <th scope="row">
+        {say(`cut.piece.${row.piece}`)}
+        {row.widthIs === 'at-least' && width !== null && <small>{say('cut.atLeast', { width })}</small>}
+        {row.widthIs === 'as-bought' && width !== null && <small>{say('cut.asBought', { width })}</small>}
+      </th>
+      <td>{row.count ?? say('cut.countUnknown')}</td>
+      <td>
+        {row.length === null ? say('cut.lengthUnknown') : lengthText(row.length, units)}
+        {row.length !== null && <small>{say(`cut.by.${row.lengthBy}`)}</small>}
+      </td>
+      <td>{row.thickness === null ? '' : lengthText(row.thickness, units)}</td>
+    </tr>
+  );
+}
