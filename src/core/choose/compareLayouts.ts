@@ -63,21 +63,29 @@ interface Chosen {
   readonly run: Exact;
 }
 
-/** @returns by riser count, then by run; empty where no riser count or no run is to be had at all */
-export function compareLayouts(job: JobText, index: number, book: RuleBook): readonly Alternative[] {
+/**
+ * @param tapeDoubt as for the plan itself: left out, no answer is too close to call
+ * @returns by riser count, then by run; empty where no riser count or no run is to be had at all
+ */
+export function compareLayouts(
+  job: JobText,
+  index: number,
+  book: RuleBook,
+  tapeDoubt: Exact | 'usual' | null = null,
+): readonly Alternative[] {
   const stair = readStair(job, index);
   const rules = chooseRules({ ...job.rules, pack: job.rules?.pack ?? book.defaultPack }, book.findPack);
   if (!stair.ok || !rules.ok) return [];
   const chosen = chosenOf(stair.value, rules.value);
   if (chosen === null) return [];
-  const base = planStair(job, index, book);
+  const base = planStair(job, index, book, tapeDoubt);
   const against = base.ok ? figuresOf(base.value) : null;
   const runs = runsAround(stair.value, chosen.run, limitFor(rules.value, 'tread.min'));
   return countsAround(chosen.risers).flatMap((risers) =>
     runs.map((run) => {
       const isChosen = risers === chosen.risers && compare(run, chosen.run) === 0;
       const changes = changesTo(stair.value, chosen, { risers, run });
-      const plan = isChosen ? base : planStair(changeStair(job, index, changes), index, book);
+      const plan = isChosen ? base : planStair(changeStair(job, index, changes), index, book, tapeDoubt);
       return {
         id: `${risers} x ${exactText(run, 'metric')}`,
         risers,

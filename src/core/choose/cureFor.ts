@@ -8,12 +8,13 @@
  * Strides stay under the narrowest band that a proportion rule asks for, or one could step over it.
  */
 import { type Finding, findOn } from '../codes/findings';
+import { USUAL_TAPE_DOUBT } from '../codes/measures';
 import { limitFor } from '../codes/rulePack';
 import type { JobText } from '../job/jobText';
 import type { StairJob } from '../job/stairJob';
 import { layoutStair } from '../layout/layoutStair';
 import { limitsOf, planStair, type RuleBook, type StairPlan } from '../plan/planStair';
-import { compare, divide, type Exact, inch, sign, subtract, times, toMm, whole } from '../units/exact';
+import { ceiling, compare, divide, type Exact, inch, negate, sign, subtract, times, toMm, whole } from '../units/exact';
 import { exactText } from '../units/exactText';
 import { stepsIn } from '../units/rounding';
 import { changeStair, type KeyChange } from './changeStair';
@@ -40,22 +41,42 @@ const RUN_SEARCH = {
 };
 /** An opening is framed to this, always the longer way. Common practice, no source. */
 const OPENING_GRID = { imperial: inch(1 / 8), metric: whole(1) };
+const OPENING_REACH = 8;
 /** Least trouble first: a saw setting, a mark, a step more, and last a beam. Common practice, no source. */
 const ORDER: readonly KeyChange['key'][] = ['steps.nosing', 'steps.run', 'steps.risers', 'survey.openingFraming'];
 
 interface Case {
-  readonly job: JobText;
-  readonly index: number;
-  readonly book: RuleBook;
   readonly finding: Finding;
   readonly before: StairPlan;
+  readonly planWith: (change: KeyChange) => ReturnType<typeof planStair>;
+  readonly findingsOn: (job: StairJob) => readonly Finding[];
 }
 
-/** @returns proven cures, least first; empty for a finding that is in order or that no single key clears */
-export function cureFor(job: JobText, index: number, finding: Finding, book: RuleBook): readonly Cure[] {
-  const before = planStair(job, index, book);
+/**
+ * @param tapeDoubt as the finding was made with: what is then too close to call is no cure either
+ * @returns proven cures, least first; empty for a finding that is in order or that no single key clears
+ */
+export function cureFor(
+  job: JobText,
+  index: number,
+  finding: Finding,
+  book: RuleBook,
+  tapeDoubt: Exact | 'usual' | null = null,
+): readonly Cure[] {
+  const before = planStair(job, index, book, tapeDoubt);
   if (!before.ok || !CURABLE.includes(finding.status)) return [];
-  const asked: Case = { job, index, book, finding, before: before.value };
+  const { layout, rules } = before.value;
+  const doubt = tapeDoubt === 'usual' ? USUAL_TAPE_DOUBT[layout.job.units] : tapeDoubt;
+  const asked: Case = {
+    finding,
+    before: before.value,
+    planWith: (change) => planStair(changeStair(job, index, [change]), index, book, tapeDoubt),
+    // The same layout and findings as the pipeline's, without text and without the second road.
+    findingsOn: (stair) => {
+      const tried = layoutStair(stair, limitsOf(rules));
+      return tried.ok ? findOn(tried.value, rules, book.tastes, doubt) : [];
+    },
+  };
   const cures = [...nosingCures(asked), ...runCures(asked), ...riserCures(asked), ...openingCure(asked)];
   return cures.sort((a, b) => rank(a) - rank(b) || Math.abs(a.by) - Math.abs(b.by));
 }
@@ -66,8 +87,8 @@ function rank({ changes: [{ key }] }: Cure): number {
 
 /** The proof. A plan that is refused, or that trades one broken rule for another, is no cure. */
 function prove(asked: Case, change: KeyChange, by: number): Cure[] {
-  const { job, index, book, finding, before } = asked;
-  const plan = planStair(changeStair(job, index, [change]), index, book);
+  const { finding, before } = asked;
+  const plan = asked.planWith(change);
   if (!plan.ok || !clears(plan.value.findings, finding)) return [];
   const worse = (['rule', 'build'] as const).some((kind) => {
     const was = brokenFields(before.findings, kind);
@@ -107,43 +128,46 @@ function nosingCures(asked: Case): Cure[] {
   });
 }
 
+/** From the opening that the headroom asks for, and farther while that is still too close to call. */
 function openingCure(asked: Case): Cure[] {
   const { job, opening } = asked.before.layout;
   const framed = job.survey.openingFraming;
   if (framed === null || opening.needed === null) return [];
   const grid = OPENING_GRID[job.units];
-  const wanted = times(grid, stepsIn(opening.needed, toMm(grid), 'up'));
-  const by = subtract(wanted, framed);
-  if (sign(by) <= 0) return [];
-  return prove(asked, { key: 'survey.openingFraming', value: exactText(wanted, job.units) }, toMm(by));
+  const least = Math.max(stepsIn(opening.needed, toMm(grid), 'up'), stepsAtMost(framed, grid) + 1);
+  const openingAt = (j: number) => times(grid, least + j);
+  const found = nearest(OPENING_REACH, 1, (j) => {
+    const survey = { ...job.survey, openingFraming: openingAt(j) };
+    return clears(asked.findingsOn({ ...job, survey }), asked.finding);
+  });
+  if (found === null) return [];
+  const wanted = openingAt(found);
+  const change: KeyChange = { key: 'survey.openingFraming', value: exactText(wanted, job.units) };
+  return prove(asked, change, toMm(subtract(wanted, framed)));
 }
 
 function runCures(asked: Case): Cure[] {
   const { job, flight } = asked.before.layout;
   const { grid, reach, stride } = RUN_SEARCH[job.units];
   const { run } = flight.exact;
-  const inSteps = divide(run, grid);
   // The first grid point below and above the chosen run, which need not be on the grid itself.
-  const below = Number((inSteps.num - 1n) / inSteps.den);
-  const above = Number(inSteps.num / inSteps.den) + 1;
+  const below = -stepsAtMost(negate(run), grid) - 1;
+  const above = stepsAtMost(run, grid) + 1;
   const runAt = (start: number, way: number) => (j: number) => times(grid, start + way * j);
   return [runAt(below, -1), runAt(above, 1)].flatMap((candidate) => {
-    const found = nearest(reach, stride, (j) => clearsOnLayout(asked, candidate(j)));
+    const found = nearest(reach, stride, (j) => {
+      const steps = { ...job.steps, run: candidate(j) };
+      return clears(asked.findingsOn({ ...job, steps }), asked.finding);
+    });
     if (found === null) return [];
     const wanted = candidate(found);
     return prove(asked, { key: 'steps.run', value: exactText(wanted, job.units) }, toMm(subtract(wanted, run)));
   });
 }
 
-/** The same layout and findings as the pipeline's, without text and without the second road. */
-function clearsOnLayout({ before, book, finding }: Case, run: Exact): boolean {
-  const { job } = before.layout;
-  const layout = layoutStair(withRun(job, run), limitsOf(before.rules));
-  return layout.ok && clears(findOn(layout.value, before.rules, book.tastes), finding);
-}
-
-function withRun(job: StairJob, run: Exact): StairJob {
-  return { ...job, steps: { ...job.steps, run } };
+/** The greatest whole number of grid steps that is not more than the length. */
+function stepsAtMost(length: Exact, grid: Exact): number {
+  return -Number(ceiling(divide(negate(length), grid)));
 }
 
 /** The least j from 0 that holds, going out by growing strides and back in by halves; null within reach. */
