@@ -85,10 +85,10 @@ export function readPack(data: unknown, base?: RulePack): Result<RulePack> {
 }
 
 function readRow(file: PackFile, data: unknown, at: number): Result<RuleRow | Withdrawal> {
-  const named = typeof data === 'object' && data !== null ? (data as Record<string, unknown>) : {};
+  const named = typeof data === 'object' && data !== null ? data : {};
   const reading = ('withdrawn' in named ? withdrawal : row).safeParse(data);
   const place = `rows[${at}]`;
-  const name = String(named['field'] ?? '');
+  const name = 'field' in named && typeof named.field === 'string' ? named.field : '';
   if (!reading.success) {
     return refused(reading.error.issues.map((issue) => fault(file.id, issue, place, name)));
   }

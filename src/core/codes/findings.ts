@@ -19,14 +19,11 @@ import {
 } from '../units/exact';
 import { isPartOfAnother, judge, type Status } from './judge';
 import type { RuleSet } from './rulePack';
-import type { Confidence, Limit, Replaced, RuleUnit } from './rules';
+import type { Confidence, Replaced, RuleUnit } from './rules';
 
 export { type Danger, dangerOf, sortByDanger } from './danger';
 
 export type FindingKind = 'rule' | 'build' | 'taste';
-
-/** Loads in newtons and pascals are never compared: a finding carries them as words. */
-export type FindingUnit = Exclude<RuleUnit, 'kN' | 'kPa'>;
 
 export interface Finding {
   readonly field: string;
@@ -34,7 +31,7 @@ export interface Finding {
   readonly status: Status;
   readonly actual: number | null;
   readonly limit: number | boolean | string | null;
-  readonly unit: FindingUnit;
+  readonly unit: RuleUnit;
   readonly section: string;
   readonly source: string;
   readonly confidence: Confidence | 'local' | 'practice';
@@ -87,17 +84,13 @@ function ruleFindings(layout: StairLayout, rules: RuleSet, doubt: Exact | null):
       field: limit.field,
       kind: limit.advice ? 'taste' : 'rule',
       ...judge(layout, limit, rules, doubt),
-      ...shownLimit(limit),
+      limit: limit.value,
+      unit: limit.unit,
       section: limit.section,
       source: limit.source,
       confidence: limit.confidence,
       replaced: limit.replaced ?? null,
     }));
-}
-
-function shownLimit({ value, unit }: Limit): Pick<Finding, 'limit' | 'unit'> {
-  if (unit === 'kN' || unit === 'kPa') return { limit: `${String(value)} ${unit}`, unit: 'text' };
-  return { limit: value, unit };
 }
 
 function buildFindings(layout: StairLayout, rules: RuleSet): Finding[] {

@@ -133,7 +133,7 @@ function hasOpenRisers(layout: StairLayout): boolean {
   return sign(layout.flight.exact.riserThickness) === 0;
 }
 
-export function isVariation(field: string): boolean {
+function isVariation(field: string): boolean {
   return field.startsWith('variation.');
 }
 

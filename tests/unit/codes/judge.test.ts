@@ -85,6 +85,8 @@ describe('what is not judged', () => {
     ['a field that is a property of every object', limit('constructor', 34, 'in')],
     ['a limit in words', limit('riser.max', 'as the product says', 'text')],
     ['a limit that is a yes or no', limit('riser.max', true, 'bool')],
+    ['a yes or no in words', limit('openRiser.allowed', 'perhaps', 'text')],
+    ['a variation in other words than uniform', limit('variation.riser.max', 'small', 'rule')],
   ])('%s', (_, asked) => {
     expect(on({}, asked)).toEqual({ status: 'not-checked', actual: null, readAgain: [] });
   });
