@@ -5,6 +5,7 @@
 import type { Drawing, Mark, Role, TextMark } from '../core/drawing/drawing';
 import { fractionEms, type TapeParts, tapeParts } from '../core/drawing/sketch';
 import type { Point } from '../core/geometry/point';
+import { plainText } from './plainText';
 
 interface Pen {
   readonly line: string;
@@ -47,20 +48,33 @@ const PENS: Readonly<Record<Role, Pen>> = {
   caption: { line: 'none', fill: SECOND, width: 0 },
   'riser-number': { line: 'none', fill: INK, width: 0 },
   'tread-number': { line: 'none', fill: SECOND, width: 0 },
+  'template-cut': { line: INK, fill: 'none', width: 2 },
+  'waste-hatch': { line: SECOND, fill: 'none', width: 1 },
+  registration: { line: INK, fill: 'none', width: 1 },
+  'tile-edge': { line: INK, fill: 'none', width: 1, dash: '10 5' },
+  'proof-bar': { line: INK, fill: 'none', width: 1 },
+  rule: { line: INK, fill: 'none', width: 1 },
+  'rule-strong': { line: INK, fill: 'none', width: 2 },
+  heading: { line: 'none', fill: INK, width: 0 },
+  body: { line: 'none', fill: INK, width: 0 },
+  'body-strong': { line: 'none', fill: INK, width: 0 },
+  small: { line: 'none', fill: SECOND, width: 0 },
 };
 
 /**
  * @param title what it shows, for whoever cannot see it
- * @returns an SVG document in the drawing's own millimetres, at the size of the view it was made for
+ * @param size `view`: at the size of the view it was made for; `true`: one millimetre is one millimetre
+ * @returns an SVG document in the drawing's own millimetres
  */
-export function svgOf(drawing: Drawing, title: string): string {
+export function svgOf(drawing: Drawing, title: string, size: 'view' | 'true' = 'view'): string {
   const { frame, perPixel } = drawing;
   const width = frame.right - frame.left;
   const height = frame.top - frame.bottom;
+  const shown = (mm: number) => (size === 'true' ? `${number(mm)}mm` : number(mm / perPixel));
   const body = drawing.marks
     .map((mark) => (mark.kind === 'text' ? textSvg(mark, frame) : shapeSvg(mark, drawing)))
     .join('\n');
-  return `<svg xmlns="http://www.w3.org/2000/svg" width="${number(width / perPixel)}" height="${number(height / perPixel)}" viewBox="0 0 ${number(width)} ${number(height)}" role="img" font-family="system-ui, 'Noto Sans', sans-serif">
+  return `<svg xmlns="http://www.w3.org/2000/svg" width="${shown(width)}" height="${shown(height)}" viewBox="0 0 ${number(width)} ${number(height)}" role="img" font-family="system-ui, 'Noto Sans', sans-serif">
 <title>${escapeXml(title)}</title>
 <rect width="100%" height="100%" fill="#FFFFFF"/>
 ${body}
@@ -127,5 +141,6 @@ function number(value: number): string {
 }
 
 function escapeXml(text: string): string {
-  return text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
+  // A control character would end the document for every reader of XML.
+  return plainText(text).replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
 }

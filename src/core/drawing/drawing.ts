@@ -41,7 +41,20 @@ export type Role =
   | 'number'
   | 'caption'
   | 'riser-number'
-  | 'tread-number';
+  | 'tread-number'
+  // Paper: what is cut out of it, what is waste, how sheets are joined, and what proves their size.
+  | 'template-cut'
+  | 'waste-hatch'
+  | 'registration'
+  | 'tile-edge'
+  | 'proof-bar'
+  // What a page is set in.
+  | 'rule'
+  | 'rule-strong'
+  | 'heading'
+  | 'body'
+  | 'body-strong'
+  | 'small';
 
 /** What a mark belongs to: a key of the job file, or a result, so that both can light up together. */
 export type About = string;

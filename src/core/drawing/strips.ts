@@ -1,0 +1,88 @@
+/**
+ * Two tapes on paper: the running marks along a board, and the heights of a story pole. Their ticks
+ * stand exactly where the printed number beside them says, so that strip and tape cannot differ.
+ * Frame: x along the strip from its datum, y = 0 its lower edge.
+ */
+import { point } from '../geometry/point';
+import { storyPole } from '../layout/storyPole';
+import { roundTo } from '../units/rounding';
+import { figureOf } from './figures';
+import { PageSketch, PRINT } from './pageSketch';
+import type { Template } from './template';
+import type { Maker } from './templates';
+
+/** Six of them on a sheet that lies. */
+export const STRIP_HEIGHT = 26;
+const TICK = 5.5;
+/** Room past the last mark. */
+const AFTER = 12;
+
+/** Tips hang from the upper edge, which goes on the crown edge; corners stand on the lower, for the gauge line. */
+export const makeMarksStrip: Maker = ({ layout, sheet }, words, measure) => {
+  const { units } = layout.job;
+  const sketch = new PageSketch(measure);
+  const from = sheet.tips[0] as number;
+  const left = -from;
+  const right = Math.max(sheet.end, sheet.corners.at(-1) ?? 0, sheet.tips.at(-1) as number) - from + AFTER;
+  const upper = STRIP_HEIGHT;
+  drawEdges(sketch, left, right);
+  sketch.upright('template-cut', left, 0, upper);
+  for (const tip of sheet.tips) {
+    sketch.upright('template-cut', tip - from, upper - TICK, upper);
+    sketch.figure('number', point(tip - from + 2, upper - 4.4), figureOf(tip, units), PRINT.strong);
+  }
+  const corners = [...sheet.corners, sheet.end];
+  for (const corner of corners) {
+    sketch.upright('template-cut', corner - from, 0, TICK);
+    sketch.figure('number', point(corner - from + 2, 4.4), figureOf(corner, units), PRINT.strong);
+  }
+  sketch.words('small', point(left + 2, 4.4), words('boardEnd'), PRINT.small);
+  sketch.words('small', point(sheet.end - from - 2, 4.4), words('end'), PRINT.small, 'end');
+  return strip('marksStrip', sketch, { left, right }, 'fromFirstTip', 'right');
+};
+
+/** Finished tops on the upper edge, the stringer's level cuts on the lower. Stands on today's lower floor. */
+export const makePoleStrip: Maker = ({ layout, sheet }, words, measure) => {
+  const { units } = layout.job;
+  const sketch = new PageSketch(measure);
+  const mark = (value: number) => (sheet.step === 0 ? value : roundTo(value, sheet.step));
+  const rows = storyPole(layout);
+  const right = mark(rows.at(-1)?.finishedToday as number) + AFTER;
+  drawEdges(sketch, 0, right);
+  sketch.upright('template-cut', 0, 0, STRIP_HEIGHT);
+  sketch.words('small', point(2, 4.4), words('floor'), PRINT.small);
+  for (const { step, finishedToday, cutToday } of rows.slice(1)) {
+    const top = mark(finishedToday);
+    sketch.upright('template-cut', top, STRIP_HEIGHT - TICK, STRIP_HEIGHT);
+    sketch.figure('number', point(top - 2, STRIP_HEIGHT - 4.4), figureOf(top, units), PRINT.strong, 'end');
+    sketch.words('small', point(top + 2, STRIP_HEIGHT - 4.4), `${step}`, PRINT.small);
+    if (cutToday === null) continue;
+    const cut = mark(cutToday);
+    sketch.upright('template-cut', cut, 0, TICK);
+    sketch.figure('number', point(cut - 2, 4.4), figureOf(cut, units), PRINT.strong, 'end');
+  }
+  return strip('poleStrip', sketch, { left: 0, right }, 'upFromFloor', null);
+};
+
+function drawEdges(sketch: PageSketch, left: number, right: number): void {
+  for (const y of [0, STRIP_HEIGHT]) sketch.level('template-cut', left, right, y);
+}
+
+function strip(
+  name: Template['name'],
+  sketch: PageSketch,
+  { left, right }: { readonly left: number; readonly right: number },
+  along: Template['along'],
+  hand: Template['hand'],
+): Template {
+  return {
+    name,
+    marks: sketch.marks,
+    // Half a millimetre more than its lines, or those on the very edge would be cut off.
+    extent: { left: left - 0.5, right, bottom: -0.5, top: STRIP_HEIGHT + 0.5 },
+    datum: point(0, 0),
+    along,
+    isStrip: true,
+    hand,
+  };
+}
