@@ -1,0 +1,61 @@
+/** What a maker of package sheets is given, and what it gives back: leaves, still without their frames. */
+import type { Box, Drawing, DrawingWords, Mark, TextMark } from '../../core/drawing/drawing';
+import { boxHeight, boxWidth, type PageScale, type TextMeasure } from '../../core/drawing/page';
+import type { JobText } from '../../core/job/jobText';
+import type { StairPlan } from '../../core/plan/planStair';
+import type { Speaker } from '../../text/say';
+
+export interface LeafContext {
+  readonly job: JobText;
+  readonly plan: StairPlan;
+  readonly say: Speaker;
+  readonly measure: TextMeasure;
+  /** What the frame leaves of the sheet. */
+  readonly content: Box;
+}
+
+export interface Leaf {
+  readonly title: string;
+  readonly under: string;
+  readonly scale: PageScale;
+  readonly marks: readonly Mark[];
+}
+
+export type LeafMaker = (context: LeafContext) => readonly Leaf[];
+
+/**
+ * Millimetres of paper to a pixel of a drawing's view: its least digits, those of stacked fractions,
+ * come to 2.4 mm, and its captions too.
+ */
+export const PAPER_PIXEL = 0.26;
+
+export function drawingWords(say: Speaker): DrawingWords {
+  return (key) => say(`drawing.${key}`);
+}
+
+/** The size of view that fills a box at that scale. */
+export function viewFor(box: Box, pixel = PAPER_PIXEL): { readonly width: number; readonly height: number } {
+  return { width: boxWidth(box) / pixel, height: boxHeight(box) / pixel };
+}
+
+export interface Placed {
+  readonly marks: readonly Mark[];
+  /** Millimetres of the thing to one millimetre of paper. */
+  readonly ratio: number;
+}
+
+/** A drawing that was made for a view, on paper: its frame's upper left corner goes to the box's. */
+export function placeDrawing(drawing: Drawing, box: Box, pixel = PAPER_PIXEL): Placed {
+  const scale = pixel / drawing.perPixel;
+  const { frame } = drawing;
+  const move = ({ x, y }: { readonly x: number; readonly y: number }) => ({
+    x: box.left + (x - frame.left) * scale,
+    y: box.top + (y - frame.top) * scale,
+  });
+  const marks = drawing.marks.map((mark): Mark => {
+    if (mark.kind === 'shape') return { ...mark, corners: mark.corners.map(move) };
+    const text: TextMark = { ...mark, at: move(mark.at), size: mark.size * scale };
+    return text;
+  });
+  return { marks, ratio: 1 / scale };
+}

@@ -1,0 +1,91 @@
+/** Every reading as it was typed, with room to measure it again: numbers without a source are where jobs go wrong. */
+import type { FinishText, StairText } from '../../core/job/jobText';
+import { isTextKey } from '../../text/say';
+import { plainText } from '../plainText';
+import type { LeafContext, LeafMaker } from './leaf';
+import { listLeaves } from './listLeaves';
+import { BLANK, type CellText, WORDS, words } from './table';
+
+const GROUPS = {
+  survey: [
+    'rise',
+    'footBelowReading',
+    'lowerToAdd',
+    'lowerLaid',
+    'upperToAdd',
+    'upperSubfloor',
+    'openingFraming',
+    'floorDepth',
+    'headerDepth',
+    'headerLining',
+    'widthFraming',
+    'wallboard',
+    'skirt',
+    'spacer',
+  ],
+  steps: ['run', 'nosing', 'treadThickness', 'riserThickness', 'upperNosingThickness'],
+  stringer: ['stockDepth', 'stockThickness'],
+} as const;
+
+export const makeSurvey: LeafMaker = (context) => {
+  const { say, content, job, plan } = context;
+  const stair = job.stairs.find(({ id }) => id === plan.layout.job.id) ?? job.stairs[0];
+  const width = content.right - content.left;
+  const rows = Object.entries(GROUPS).flatMap(([group, keys]) =>
+    keys.flatMap((key) => (stair === undefined ? [] : rowOf(context, stair, `${group}.${key}`))),
+  );
+  return listLeaves(context, {
+    title: say('sheets.survey'),
+    under: say('sheets.survey.under'),
+    columns: [
+      { head: say('sheets.reading'), width: width * 0.25 },
+      { head: say('sheets.asTyped'), width: width * 0.19 },
+      { head: say('sheets.howSure'), width: width * 0.2 },
+      { head: say('sheets.tool'), width: width * 0.12 },
+      { head: say('sheets.byWhom'), width: width * 0.12 },
+      { head: say('sheets.again'), width: width * 0.12 },
+    ],
+    rows,
+    style: WORDS,
+  });
+};
+
+/** A key that is not given and has no usual size does not concern this stair. */
+function rowOf({ say, plan }: LeafContext, stair: StairText, key: string): CellText[][] {
+  const typed = typedAt(stair, key);
+  const used = plan.defaults.find((one) => one.key === key)?.used;
+  const sure =
+    typed === undefined
+      ? used === undefined
+        ? say('sheets.notMeasured')
+        : say('sheets.usualSize')
+      : typed === 'unknown'
+        ? say('tag.unknown')
+        : typeof typed === 'object'
+          ? say(`sheets.known.${typed.known}`)
+          : '';
+  const text = choiceText(say, key, (typeof typed === 'object' ? typed.length : typed) ?? used ?? '');
+  return [[words(fieldName(say, key)), words(plainText(text), true), words(sure), BLANK, BLANK, BLANK]];
+}
+
+function typedAt(stair: StairText, key: string): FinishText | undefined {
+  const [group, name] = key.split('.') as ['survey' | 'steps' | 'stringer', string];
+  return (stair[group] as Readonly<Record<string, FinishText | undefined>> | undefined)?.[name];
+}
+
+function choiceText(say: LeafContext['say'], key: string, typed: string): string {
+  const choice = `choice.${key}.${typed}`;
+  return isTextKey(choice) ? say(choice) : typed;
+}
+
+export function fieldName(say: LeafContext['say'], key: string): string {
+  const field = `field.${key}`;
+  return isTextKey(field) ? say(field) : key;
+}
+
+/** True for what a tape can be held to, and not for what is only decided. */
+export function isMeasured(key: string): boolean {
+  return Object.entries(GROUPS).some(([group, keys]) =>
+    keys.some((name) => `${group}.${name}` === key && name !== 'lowerLaid'),
+  );
+}
