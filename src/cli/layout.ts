@@ -2,19 +2,14 @@
  * The headless command: a job file in, its layouts out as one JSON object on standard output.
  * What is refused goes to standard error, one line a problem, and nothing to standard output.
  */
-import { readFile, stat } from 'node:fs/promises';
 import type { JobText } from '../core/job/jobText';
 import { planJob } from '../core/plan/planStair';
-import { type Problem, type Result, success } from '../core/result';
+import { type Result, success } from '../core/result';
 import { openJob } from '../document/openJob';
-import { DEFAULT_PACK, findPack, loadPack, TASTES } from '../packs/ruleBook';
-import { type Speaker, sayProblem, speakerFor } from '../text/say';
+import { DEFAULT_PACK, loadPack } from '../packs/ruleBook';
+import { type Speaker, speakerFor } from '../text/say';
+import { BOOK, problemLine, readBytes, refuse } from './jobInput';
 import { answerStair } from './layoutAnswer';
-
-const BOOK = { findPack, defaultPack: DEFAULT_PACK, tastes: TASTES };
-const REFUSED = 2;
-/** Far over what is accepted: enough to say "too large" without reading a disk image into memory. */
-const READ_AT_MOST = 2_000_000;
 
 /**
  * @param args the command line after the script: one path
@@ -43,10 +38,10 @@ export function answerJob(content: Uint8Array | string, say: Speaker): Result<ob
 }
 
 function answerRead(job: Result<JobText>, say: Speaker): Result<object, readonly string[]> {
-  if (!job.ok) return { ok: false, problems: job.problems.map((found) => line(found, say)) };
+  if (!job.ok) return { ok: false, problems: job.problems.map((found) => problemLine(found, say)) };
   const units = job.value.units ?? 'imperial';
   const plans = planJob(job.value, BOOK);
-  if (!plans.ok) return { ok: false, problems: plans.problems.map((found) => line(found, say, units)) };
+  if (!plans.ok) return { ok: false, problems: plans.problems.map((found) => problemLine(found, say, units)) };
   return success({
     format: 'pitchboard.layout',
     version: 1,
@@ -54,23 +49,4 @@ function answerRead(job: Result<JobText>, say: Speaker): Result<object, readonly
     units,
     stairs: plans.value.map((plan) => answerStair(plan, say)),
   });
-}
-
-function line(found: Problem, say: Speaker, units: 'imperial' | 'metric' = 'imperial'): string {
-  return `${found.place}: ${sayProblem(say, found, units)}`.replace(/[\r\n]+/g, ' ');
-}
-
-function refuse(lines: readonly string[]): number {
-  process.stderr.write(`${lines.join('\n')}\n`);
-  return REFUSED;
-}
-
-async function readBytes(path: string): Promise<Uint8Array | null> {
-  try {
-    const { size } = await stat(path);
-    // A file that is refused for its size need not be read for it.
-    return size > READ_AT_MOST ? new Uint8Array(READ_AT_MOST) : await readFile(path);
-  } catch {
-    return null;
-  }
 }

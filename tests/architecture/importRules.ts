@@ -88,6 +88,11 @@ const LIBRARIES: readonly LibraryRule[] = [
   { library: /^zustand(\/|$)/, places: ['src/state/'], why: 'the store alone knows how it is kept' },
   { library: /^idb$/, places: ['src/platform/'], why: 'it is a browser edge' },
   { library: /^@lingui\//, places: ['src/text/'], why: 'only the words know how they are looked up' },
+  {
+    library: /^(jspdf|@tarikjabiri\/dxf)$/,
+    places: ['src/export/'],
+    why: 'a file format is written in one place, and fetched only when a file is asked for',
+  },
   { library: /^node:/, places: ['src/cli/'], why: 'everything else runs in a browser' },
   { library: /^vite$/, places: ['src/cli/'], why: 'it serves the entry scripts, and is no part of the app' },
 ];

@@ -3,7 +3,14 @@ import { cycleFaults, importFaults, orphanFaults } from './importRules';
 import { scan } from './scan';
 import { scanSources } from './tree';
 
-const ENTRIES = ['src/main.tsx', 'src/cli/layout.ts', 'src/cli/start.mjs', 'src/cli/run.mjs'];
+const ENTRIES = [
+  'src/main.tsx',
+  'src/cli/layout.ts',
+  'src/cli/start.mjs',
+  'src/cli/run.mjs',
+  'src/cli/sheets.ts',
+  'src/cli/sheets.mjs',
+];
 
 const planted = (files: Readonly<Record<string, string>>) =>
   Object.entries(files).map(([path, text]) => scan(path, text));

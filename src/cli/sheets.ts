@@ -1,0 +1,147 @@
+/**
+ * The second headless command: a job file in; package, templates, drawings and lists out, into a
+ * folder. Standard output has one line for each file; what is refused goes to standard error, and
+ * then no file is written at all.
+ */
+import { mkdir, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { PAPER_NAMES, type PaperName } from '../core/drawing/paper';
+import type { JobText } from '../core/job/jobText';
+import { planJob, type StairPlan } from '../core/plan/planStair';
+import type { Problem, Result } from '../core/result';
+import { openJob } from '../document/openJob';
+import { PACKAGE_SHEETS } from '../export/sheets/packagePages';
+import {
+  cutListFile,
+  dxfFile,
+  type ExportedFile,
+  elevationFile,
+  marksFile,
+  type PaperChoice,
+  packageFile,
+  type StairSource,
+  stringerSvgFile,
+  templatesFile,
+} from '../export/stairFiles';
+import { DEFAULT_PACK, loadPack } from '../packs/ruleBook';
+import { type Speaker, speakerFor } from '../text/say';
+import { BOOK, problemLine, readBytes, refuse } from './jobInput';
+
+interface Asked {
+  readonly path: string;
+  readonly out: string;
+  readonly choice: Omit<PaperChoice, 'paper'> & { readonly paper: PaperName | null };
+}
+
+/** @returns the exit status: 0, or 2 if anything was refused */
+export async function main(args: readonly string[]): Promise<number> {
+  const say = speakerFor('us');
+  const asked = readArguments(args, say);
+  if (!asked.ok) return refuse(asked.problems);
+  const { path, out, choice } = asked.value;
+  const content = await readBytes(path);
+  if (content === null) return refuse([`job: ${say('cli.unreadable', { path })}`]);
+  const job = openJob(content);
+  if (!job.ok) return refuse(job.problems.map((found) => problemLine(found, say)));
+  await loadPack(job.value.rules?.pack ?? DEFAULT_PACK);
+  const units = job.value.units ?? 'imperial';
+  const plans = planJob(job.value, BOOK);
+  if (!plans.ok) return refuse(plans.problems.map((found) => problemLine(found, say, units)));
+  const paper = choice.paper ?? (units === 'metric' ? 'a4' : 'letter');
+  const files = await filesOf(job.value, plans.value, { ...choice, paper }, say);
+  if (!files.ok) return refuse(files.problems.map((found) => problemLine(found, say, units)));
+  return (await written(files.value, out)) ? 0 : refuse([say('cli.sheets.folder', { path: out })]);
+}
+
+/** All or nothing: half a package is a package without its cautions. */
+async function filesOf(
+  job: JobText,
+  plans: readonly StairPlan[],
+  choice: PaperChoice,
+  say: Speaker,
+): Promise<Result<readonly ExportedFile[]>> {
+  const files: ExportedFile[] = [];
+  const problems: Problem[] = [];
+  for (const plan of plans) {
+    for (const file of await stairFiles({ job, plan, say }, choice)) {
+      if (file.ok) files.push(file.value);
+      else problems.push(...file.problems);
+    }
+  }
+  return problems.length > 0 ? { ok: false, problems: firstOfEach(problems) } : { ok: true, value: files };
+}
+
+function stairFiles(source: StairSource, choice: PaperChoice): Promise<readonly Result<ExportedFile>[]> {
+  return Promise.all([
+    packageFile(source, { ...choice, sheets: PACKAGE_SHEETS }),
+    templatesFile(source, { ...choice, templates: ['triangle', 'heel', 'topEnd'], what: 'templates' }),
+    templatesFile(source, { ...choice, templates: ['marksStrip', 'poleStrip'], what: 'strips' }),
+    templatesFile(source, { ...choice, paper: 'roll36', templates: ['stringer'], what: 'stringer-roll-36in' }),
+    dxfFile(source, choice),
+    stringerSvgFile(source, choice),
+    elevationFile(source, choice),
+    cutListFile(source, choice),
+    marksFile(source, choice),
+  ]);
+}
+
+/** Every file of a stair finds the same fault. */
+function firstOfEach(problems: readonly Problem[]): readonly Problem[] {
+  return problems.filter(
+    ({ place, code }, index) => problems.findIndex((one) => one.place === place && one.code === code) === index,
+  );
+}
+
+/** Two stairs of one name do not write over each other. */
+async function written(files: readonly ExportedFile[], out: string): Promise<boolean> {
+  const used = new Set<string>();
+  try {
+    await mkdir(out, { recursive: true });
+    for (const { name, content } of files) {
+      let free = name;
+      for (let copy = 2; used.has(free.toLowerCase()); copy += 1) free = `${copy}-${name}`;
+      used.add(free.toLowerCase());
+      await writeFile(join(out, free), content);
+      process.stdout.write(`${free}\n`);
+    }
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** Options in any order; a value is the argument after its name. */
+function readArguments(args: readonly string[], say: Speaker): Result<Asked, readonly string[]> {
+  const options = new Map<string, string>();
+  const paths: string[] = [];
+  const problems: string[] = [];
+  for (let i = 0; i < args.length; i += 1) {
+    const arg = args[i] as string;
+    if (!arg.startsWith('--')) paths.push(arg);
+    else if (!OPTIONS.includes(arg)) problems.push(say('cli.sheets.option', { option: arg }));
+    else options.set(arg, args[++i] ?? '');
+  }
+  const [path] = paths;
+  const out = options.get('--out');
+  const oneOf = <T extends string>(name: string, known: readonly T[]): T | null => {
+    const value = options.get(name);
+    if (value === undefined) return null;
+    const found = known.find((one) => one === value) ?? null;
+    if (found === null) problems.push(say('cli.sheets.value', { option: name, value }));
+    return found;
+  };
+  const factor = (name: string): number => Number(options.get(name) ?? '1');
+  const choice = {
+    paper: oneOf('--paper', PAPER_NAMES),
+    hand: oneOf('--hand', ['right', 'left'] as const) ?? 'right',
+    revision: options.get('--revision') ?? '1',
+    correction: { short: factor('--short'), long: factor('--long') },
+  };
+  if (problems.length > 0) return { ok: false, problems };
+  if (path === undefined || paths.length > 1 || out === undefined || out === '') {
+    return { ok: false, problems: [say('cli.sheets.usage')] };
+  }
+  return { ok: true, value: { path, out, choice } };
+}
+
+const OPTIONS = ['--out', '--paper', '--hand', '--revision', '--short', '--long'];
