@@ -1,5 +1,6 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
+import { groupOf, type TextGroup } from './src/text/catalogues';
 import { COMPILED } from './src/text/compiled';
 
 /**
@@ -50,13 +51,31 @@ function policyInPage(): Plugin {
   };
 }
 
-/** At build time only: the page gets its texts with values and plurals already parsed. */
+/**
+ * At build time only: the page gets its texts with values and plurals already parsed, and each group
+ * of texts in the piece of the program that needs it.
+ */
 function textsCompiled(): Plugin {
+  const textsOf = (group: TextGroup) =>
+    JSON.stringify(
+      Object.fromEntries(
+        Object.entries(COMPILED).map(([terms, texts]) => [
+          terms,
+          Object.fromEntries(Object.entries(texts).filter(([key]) => groupOf(key) === group)),
+        ]),
+      ),
+    );
+  const late = (group: TextGroup) => `import { addTexts } from './say';\naddTexts(${textsOf(group)});`;
   return {
     name: 'texts-compiled',
     apply: 'build',
-    load: (id) =>
-      id.endsWith('/src/text/compiled.ts') ? `export const COMPILED = ${JSON.stringify(COMPILED)};` : null,
+    load(id) {
+      if (id.endsWith('/src/text/compiled.ts')) return `export const COMPILED = ${textsOf('page')};`;
+      if (id.endsWith('/src/text/lateFigures.ts')) return late('figures');
+      if (id.endsWith('/src/text/lateFindings.ts')) return late('findings');
+      if (id.endsWith('/src/text/latePaper.ts')) return late('paper');
+      return null;
+    },
   };
 }
 

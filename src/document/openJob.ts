@@ -4,7 +4,8 @@
  */
 import type { $ZodIssue } from 'zod/v4/core';
 import type { JobText } from '../core/job/jobText';
-import { failure, type Problem, problem, type Result, success } from '../core/result';
+import { failure, type Problem, problem, type Result } from '../core/result';
+import { againstStairs } from './againstStairs';
 import { nearestOf } from './nearest';
 import { jobSchema, KNOWN_KEYS } from './schema';
 
@@ -39,17 +40,6 @@ export function readJob(value: unknown): Result<JobText> {
   const reading = jobSchema.safeParse(value);
   if (!reading.success) return failure(reading.error.issues.flatMap((issue) => problemsOf(issue, value)));
   return againstStairs(reading.data);
-}
-
-function againstStairs(job: JobText): Result<JobText> {
-  if (job.stairs.length === 0) return failure([problem('stairs', 'stairs.none')]);
-  const seen = new Set<string>();
-  const twice = job.stairs.flatMap((stair, index) => {
-    const again = seen.has(stair.id);
-    seen.add(stair.id);
-    return again ? [problem(`stairs[${index}].id`, 'stairs.idTwice', { id: stair.id })] : [];
-  });
-  return twice.length > 0 ? failure(twice) : success(job);
 }
 
 function refuseWhole(code: string, values: Problem['values'] = {}): Result<JobText> {

@@ -4,7 +4,6 @@
  */
 import type { RulePack } from '../core/codes/rulePack';
 import type { Problem } from '../core/result';
-import { readPack } from './readPack';
 
 export interface PackSource {
   /** The pack that it is built on. */
@@ -27,24 +26,30 @@ export interface Shelf {
 }
 
 /**
- * @param early packs that come with the program, by id
+ * @param early packs that come with the program, by id, read beforehand
  * @param late packs that are fetched when they are asked for, by id
  */
-export function makeShelf(early: Readonly<Record<string, unknown>>, late: Readonly<Record<string, PackSource>>): Shelf {
-  const packs = new Map<string, RulePack>();
+export function makeShelf(
+  early: Readonly<Record<string, RulePack>>,
+  late: Readonly<Record<string, PackSource>>,
+): Shelf {
+  const packs = new Map<string, RulePack>(Object.entries(early));
   const faults = new Map<string, readonly Problem[]>();
 
-  function keep(id: string, data: unknown, base?: RulePack): RulePack | undefined {
+  function find(id: string): RulePack | undefined {
+    return packs.get(id);
+  }
+
+  /** The reader comes with the first pack that needs it: it is large, and the page starts without. */
+  async function keep(id: string, data: unknown, base?: RulePack): Promise<RulePack | undefined> {
+    const { readPack } = await import('./readPack');
+    // Another call may have been first while this one waited.
+    const known = packs.get(id);
+    if (known !== undefined) return known;
     const reading = readPack(data, base);
     if (reading.ok) packs.set(id, reading.value);
     else faults.set(id, reading.problems);
     return packs.get(id);
-  }
-
-  function find(id: string): RulePack | undefined {
-    const known = packs.get(id);
-    if (known !== undefined || faults.has(id) || !Object.hasOwn(early, id)) return known;
-    return keep(id, early[id]);
   }
 
   async function load(id: string): Promise<RulePack | undefined> {
@@ -53,8 +58,7 @@ export function makeShelf(early: Readonly<Record<string, unknown>>, late: Readon
     if (known !== undefined || source === undefined || faults.has(id)) return known;
     const base = source.base === undefined ? undefined : await load(source.base);
     const { default: data } = await source.load();
-    // Another call may have been first while this one waited.
-    return packs.get(id) ?? keep(id, data, base);
+    return keep(id, data, base);
   }
 
   return {

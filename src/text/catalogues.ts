@@ -18,3 +18,22 @@ export const CATALOGUES: Readonly<Record<Terms, Readonly<Partial<Record<TextKey,
   us,
   uk: { ...ukTerms, ...rulesUk },
 };
+
+/** Texts that the page gets with the part of it that needs them; all others come with the page itself. */
+export type TextGroup = 'page' | 'figures' | 'findings' | 'paper';
+
+/** Which texts are late, by the first word of their key. */
+const LATE: Readonly<Record<Exclude<TextGroup, 'page' | 'paper'>, readonly string[]>> = {
+  figures: [
+    ...['board', 'check', 'floor', 'head', 'heel', 'laidOut', 'marks', 'notes', 'pole', 'rips', 'rise', 'square'],
+    ...['sum', 'top', 'width', 'cut', 'layout', 'print', 'set'],
+  ],
+  findings: ['amendment', 'confidence', 'finding', 'findings', 'lookup', 'profile', 'unit'],
+};
+
+export function groupOf(key: string): TextGroup {
+  const [word = ''] = key.split('.');
+  if (LATE.figures.includes(word)) return 'figures';
+  if (LATE.findings.includes(word)) return 'findings';
+  return Object.hasOwn(paperEn, key) ? 'paper' : 'page';
+}

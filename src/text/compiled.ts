@@ -1,7 +1,7 @@
 /**
  * The catalogues with their values and plurals parsed. Here it happens when the program starts; a
  * build of the page does it beforehand and puts the outcome in this module's place (vite.config.ts),
- * so that the page carries no parser of messages.
+ * so that the page carries no parser of messages, and of the texts only those of its own group.
  */
 import { compileMessage } from '@lingui/message-utils/compileMessage';
 import { CATALOGUES, type Terms, type TextKey } from './catalogues';

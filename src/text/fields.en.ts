@@ -8,6 +8,7 @@ export const fieldsEn = {
   'part.steps': 'Steps',
   'part.stringer': 'Stringer',
   'part.job': 'Job',
+  'part.rules': 'Rules',
   'part.short.tape': 'Tape',
   'part.short.opening': 'Opening',
   'part.short.width': 'Width',

@@ -8,10 +8,12 @@ import { inch, whole } from '../core/units/exact';
 import { formatLength } from '../core/units/format';
 import type { UnitSystem } from '../core/units/length';
 import type { Terms, TextKey } from './catalogues';
-import { COMPILED, type CompiledText } from './compiled';
+import { COMPILED, type CompiledCatalogue, type CompiledText } from './compiled';
 
 export type { Terms, TextKey } from './catalogues';
 export type Speaker = (key: TextKey, values?: ProblemValues) => string;
+
+const KNOWN: Record<string, CompiledText> = { ...COMPILED.us };
 
 /** A speaker for one set of terms; the same object every time, so that React can compare it. */
 export function speakerFor(terms: Terms): Speaker {
@@ -19,7 +21,7 @@ export function speakerFor(terms: Terms): Speaker {
 }
 
 export function isTextKey(key: string): key is TextKey {
-  return Object.hasOwn(COMPILED.us, key);
+  return Object.hasOwn(KNOWN, key);
 }
 
 /** A problem or note as its sentence, with its lengths in the job's units. */
@@ -40,13 +42,29 @@ function inWords(values: ProblemValues, units: UnitSystem): ProblemValues {
   );
 }
 
-const SPEAKERS: Readonly<Record<Terms, Speaker>> = { us: makeSpeaker('us'), uk: makeSpeaker('uk') };
+const LOCALES: Readonly<Record<Terms, string>> = { us: 'en-US', uk: 'en-GB' };
+const VOICES: Readonly<Record<Terms, I18n>> = { us: voice('us'), uk: voice('uk') };
+const SPEAKERS: Readonly<Record<Terms, Speaker>> = { us: speakWith(VOICES.us), uk: speakWith(VOICES.uk) };
 
-function makeSpeaker(terms: Terms): Speaker {
-  const locale = terms === 'uk' ? 'en-GB' : 'en-US';
+/** Texts that come later than the page: from then on they are said like the others. */
+export function addTexts(texts: Readonly<Record<Terms, CompiledCatalogue>>): void {
+  Object.assign(KNOWN, texts.us);
+  VOICES.us.load(LOCALES.us, all(texts, 'us'));
+  VOICES.uk.load(LOCALES.uk, all(texts, 'uk'));
+}
+
+function voice(terms: Terms): I18n {
   const i18n: I18n = setupI18n();
-  const texts: Record<string, CompiledText> = { ...COMPILED.us, ...(terms === 'uk' ? COMPILED.uk : {}) };
-  i18n.load(locale, texts);
-  i18n.activate(locale);
+  i18n.load(LOCALES[terms], all(COMPILED, terms));
+  i18n.activate(LOCALES[terms]);
+  return i18n;
+}
+
+function speakWith(i18n: I18n): Speaker {
   return (key, values) => i18n._(key, values === undefined ? undefined : { ...values });
+}
+
+/** The UK catalogue says only what the UK trade says otherwise. */
+function all(texts: Readonly<Record<Terms, CompiledCatalogue>>, terms: Terms): Record<string, CompiledText> {
+  return { ...texts.us, ...(terms === 'uk' ? texts.uk : {}) };
 }

@@ -1,12 +1,19 @@
 /** What the page says. US trade terms; `ukTerms` replaces what the UK trade calls otherwise. */
+
+import { explainEn } from './explain.en';
 import { fieldsEn } from './fields.en';
 import { findingsEn } from './findings.en';
 import { resultsEn } from './results.en';
+import { sightEn } from './sight.en';
+import { stepsEn } from './steps.en';
 
 export const screenEn = {
+  ...explainEn,
   ...fieldsEn,
   ...findingsEn,
   ...resultsEn,
+  ...sightEn,
+  ...stepsEn,
 
   'app.name': 'Pitchboard',
   'app.noJobName': 'Job without a name',

@@ -1,14 +1,14 @@
 /** The page: bar, drawing, form, results. Which stands where is a matter of the style sheets. */
 import { memo, useDeferredValue, useEffect, useMemo, useState } from 'react';
+import type { StairPlan } from '../core/plan/planStair';
 import { demoJob } from '../document/demoJob';
 import { job as jobOf } from '../state/plannerStore';
-import { sayProblem, speakerFor } from '../text/say';
-import { Elevation } from './drawing/StairDrawings';
+import type { Step } from '../state/view';
+import { speakerFor } from '../text/say';
+import { Board, Elevation, Heel, Notch, TopEnd } from './drawing/StairDrawings';
 import { FaultSummary } from './fields/FaultSummary';
 import { createTypingDesk } from './fields/typing';
-import { JobForm } from './form/JobForm';
 import { DraftBanner } from './results/DraftBanner';
-import { Results } from './results/Results';
 import { RiserStrip } from './results/RiserStrip';
 import { RefusedFile } from './shell/RefusedFile';
 import { TopBar } from './shell/TopBar';
@@ -16,6 +16,8 @@ import { useDropTarget } from './shell/useDropTarget';
 import { useJobFile } from './shell/useJobFile';
 import { useShortcuts } from './shell/useShortcuts';
 import { planOf, StairContext, type StairOnShow, unitsOf, useStair } from './stairOnShow';
+import { StepNav } from './steps/StepNav';
+import { StepPage } from './steps/StepPage';
 import { useJobPack } from './useJobPack';
 import { type Bench, BenchContext, usePlannerState } from './usePlanner';
 import './look/page.css';
@@ -70,7 +72,8 @@ function Page() {
       <a className="skip-link" href="#fields">
         {say('app.skip')}
       </a>
-      <TopBar onOpen={() => void file.open()} onSave={() => void file.save()} />
+      <TopBar onOpen={() => void file.open()} onSave={() => void file.save()} onNew={file.startNew} />
+      <StepNav />
       <div className="page-words" aria-live="polite">
         {file.notice !== null && <p className="notice">{say(file.notice.key, { name: file.notice.name })}</p>}
       </div>
@@ -79,12 +82,11 @@ function Page() {
       <FaultSummary />
       <main className="desk">
         <div className="desk-form">
-          <JobForm onFocusKey={setLit} />
+          <StepPage onFocusKey={setLit} />
         </div>
         <div className="desk-side">
           <StairContext value={shown}>
-            <Overview lit={shownLit} />
-            <Figures lit={shownLit} />
+            <Sight lit={shownLit} />
           </StairContext>
         </div>
       </main>
@@ -97,43 +99,45 @@ interface LitProps {
   readonly lit: string | null;
 }
 
-const Overview = memo(function Overview({ lit }: LitProps) {
+/** What is in sight at every step: the drawing that the step is about, and the risers as they will be. */
+const Sight = memo(function Sight({ lit }: LitProps) {
   const { say, plan } = useStair();
+  const step = usePlannerState((state) => state.step);
+  const atBoard = step === 'lay-out' || step === 'cut';
   return (
     <div className="desk-drawing">
       {plan.ok && <DraftBanner plan={plan.value} />}
-      <section className="sheet elevation" aria-labelledby="elevation-title">
-        <h2 id="elevation-title">{say('drawing.elevation')}</h2>
-        {plan.ok ? <Elevation plan={plan.value} lit={lit} /> : <p>{say('drawing.none')}</p>}
+      <section className="sheet elevation" aria-labelledby="sight-title">
+        <h2 id="sight-title">{say(atBoard ? 'drawing.board' : 'drawing.elevation')}</h2>
+        {plan.ok ? <Drawings plan={plan.value} step={step} lit={lit} /> : <p>{say('drawing.none')}</p>}
       </section>
       {plan.ok && <RiserStrip plan={plan.value} />}
     </div>
   );
 });
 
-const Figures = memo(function Figures({ lit }: LitProps) {
-  const { say, plan } = useStair();
-  return (
-    <section className="desk-results" aria-label={say('results.label')}>
-      {plan.ok ? <Results plan={plan.value} lit={lit} /> : <NoResults />}
-    </section>
-  );
-});
+interface DrawingsProps extends LitProps {
+  readonly plan: StairPlan;
+  readonly step: Step;
+}
 
-/** Only a draft of another version can bring this about: every change here is laid out before it is taken. */
-function NoResults() {
-  const { say, plan, units } = useStair();
-  if (plan.ok) return null;
+function Drawings({ plan, step, lit }: DrawingsProps) {
+  if (step === 'lay-out') {
+    return (
+      <>
+        <Board plan={plan} lit={lit} />
+        <Notch plan={plan} lit={lit} />
+        <Heel plan={plan} lit={lit} />
+      </>
+    );
+  }
+  if (step === 'cut') return <Board plan={plan} lit={lit} />;
+  if (step !== 'set') return <Elevation plan={plan} lit={lit} />;
   return (
-    <div className="sheet">
-      <p>{say('results.none')}</p>
-      <ul>
-        {plan.problems.map((found) => (
-          <li key={`${found.place} ${found.code}`}>
-            <code>{found.place}</code> {sayProblem(say, found, units)}
-          </li>
-        ))}
-      </ul>
-    </div>
+    <>
+      <Elevation plan={plan} lit={lit} />
+      <TopEnd plan={plan} lit={lit} />
+      <Heel plan={plan} lit={lit} />
+    </>
   );
 }

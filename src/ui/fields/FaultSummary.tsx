@@ -1,6 +1,7 @@
 /** Every field whose text is not in use, with a way there; nothing while there is none. */
 import { useSyncExternalStore } from 'react';
 import { useStair } from '../stairOnShow';
+import { useGoToPlace } from '../steps/goToPlace';
 import { useBench } from '../usePlanner';
 import { idOf, labelOf, sentencesOf } from './fieldWords';
 import { stairOfPlace } from './jobPlaces';
@@ -8,6 +9,7 @@ import { stairOfPlace } from './jobPlaces';
 export function FaultSummary() {
   const { typing } = useBench();
   const { say, job, index } = useStair();
+  const goTo = useGoToPlace();
   const entries = useSyncExternalStore(typing.subscribe, typing.all);
   const faults = [...entries].flatMap(([place, entry]) => {
     const stair = stairOfPlace(place);
@@ -23,7 +25,13 @@ export function FaultSummary() {
       <ul>
         {faults.map(({ place, sentences }) => (
           <li key={place}>
-            <a href={`#${idOf(place)}`} onClick={(event) => goTo(event, place)}>
+            <a
+              href={`#${idOf(place)}`}
+              onClick={(event) => {
+                event.preventDefault();
+                goTo(place);
+              }}
+            >
               {labelOf(say, place)}
             </a>
             : {sentences.join(' ')}
@@ -32,12 +40,4 @@ export function FaultSummary() {
       </ul>
     </section>
   );
-}
-
-/** Into the field itself, so that typing can go on at once. */
-export function goTo(event: { preventDefault(): void }, place: string): void {
-  event.preventDefault();
-  const field = document.getElementById(idOf(place));
-  field?.focus();
-  field?.scrollIntoView({ block: 'center' });
 }

@@ -4,7 +4,7 @@
  */
 import type { JobText } from '../../core/job/jobText';
 import { type Problem, problem } from '../../core/result';
-import { readJob } from '../../document/openJob';
+import { againstStairs } from '../../document/againstStairs';
 import { planOf } from '../stairOnShow';
 import { stairOfPlace, withValue } from './jobPlaces';
 import type { Verdict } from './typing';
@@ -29,7 +29,7 @@ export function judgeMaking(
 
 /** @param stair the only one that the change can touch; null if it can touch them all */
 export function judgeCandidate(job: JobText, candidate: JobText, stair: number | null): Verdict {
-  const form = readJob(candidate);
+  const form = againstStairs(candidate);
   if (!form.ok) return refused(form.problems);
   const stairs = stair === null ? candidate.stairs.map((_, index) => index) : [stair];
   const before = new Set(stairs.flatMap((index) => problemsOf(job, index)).map(nameOf));

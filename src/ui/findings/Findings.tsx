@@ -2,6 +2,7 @@
 import type { Finding } from '../../core/codes/findings';
 import type { RulePack } from '../../core/codes/rulePack';
 import type { StairPlan } from '../../core/plan/planStair';
+import '../../text/lateFindings';
 import { labelOf } from '../fields/fieldWords';
 import { placeInStair } from '../fields/jobPlaces';
 import { useStair } from '../stairOnShow';

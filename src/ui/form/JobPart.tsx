@@ -1,12 +1,10 @@
-/** What belongs to the whole job: names, units, how fine to mark, and which rules it is checked by. */
+/** What belongs to the whole job: names, units, and how fine to mark. */
 import type { JobText } from '../../core/job/jobText';
 import { type Choice, ChoiceField } from '../fields/ChoiceField';
 import { placeInStair } from '../fields/jobPlaces';
 import { WordsField } from '../fields/WordsField';
 import { unitsOf, useStair } from '../stairOnShow';
-import { LocalLimits } from './LocalLimits';
 import { MARK_STEPS, withFittingMarkStep } from './markSteps';
-import { PackField, ProfileField } from './PackField';
 
 export function JobPart() {
   const { say, job, index } = useStair();
@@ -19,10 +17,7 @@ export function JobPart() {
         <WordsField place={placeInStair(index, 'id')} required />
         <UnitsField />
         <MarkStepField job={job} />
-        <PackField />
-        <ProfileField />
       </div>
-      <LocalLimits />
     </fieldset>
   );
 }

@@ -1,13 +1,14 @@
 /** A stair with an unknown finish is a draft, and says so before anything that could be cut from. */
 import type { StairPlan } from '../../core/plan/planStair';
-import { goTo } from '../fields/FaultSummary';
 import { idOf, labelOf } from '../fields/fieldWords';
 import { placeInStair } from '../fields/jobPlaces';
 import { AnswerTag } from '../findings/AnswerTag';
 import { useStair } from '../stairOnShow';
+import { useGoToPlace } from '../steps/goToPlace';
 
 export function DraftBanner({ plan }: { readonly plan: StairPlan }) {
   const { say, index } = useStair();
+  const goTo = useGoToPlace();
   const { draft, job } = plan.layout;
   if (!draft) return null;
   return (
@@ -20,7 +21,13 @@ export function DraftBanner({ plan }: { readonly plan: StairPlan }) {
           return (
             <span key={key}>
               {at > 0 && ', '}
-              <a href={`#${idOf(place)}`} onClick={(event) => goTo(event, place)}>
+              <a
+                href={`#${idOf(place)}`}
+                onClick={(event) => {
+                  event.preventDefault();
+                  goTo(place);
+                }}
+              >
                 {labelOf(say, place)}
               </a>
             </span>

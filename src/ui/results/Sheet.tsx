@@ -1,5 +1,6 @@
 /** The small forms that results are written in: a titled sheet, rows of figures, and sums with their words. */
 import type { ReactNode } from 'react';
+import '../../text/lateFigures';
 import { figureOf } from '../../core/drawing/figures';
 import type { Rounding } from '../../core/units/rounding';
 import { Figure } from '../numbers/Figure';

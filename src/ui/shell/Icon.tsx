@@ -1,5 +1,6 @@
 /** The few signs of the bar, drawn as with a pencil; the word beside each says what it does. */
 const PATHS = {
+  new: 'M5 3h8l4 4v12H5zM11 9v7M7.5 12.5h7',
   undo: 'M8 5L4 9l4 4M4 9h9a5 5 0 0 1 0 10h-2',
   redo: 'M14 5l4 4-4 4M18 9H9a5 5 0 0 0 0 10h2',
   open: 'M3 18V5h6l2 3h8v3M3 18l3-7h15l-3 7z',

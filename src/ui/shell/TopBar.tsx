@@ -6,6 +6,7 @@ import { textOf } from '../fields/makings';
 import { useField } from '../fields/useField';
 import { withFittingMarkStep } from '../form/markSteps';
 import { useStair } from '../stairOnShow';
+import { StairList } from '../stairs/StairList';
 import { useBench, usePlannerState } from '../usePlanner';
 import { Icon, PitchMark } from './Icon';
 import { SaveLine } from './SaveLine';
@@ -17,20 +18,20 @@ const UNITS = ['imperial', 'metric'] as const;
 interface TopBarProps {
   readonly onOpen: () => void;
   readonly onSave: () => void;
+  readonly onNew: () => void;
 }
 
-export function TopBar({ onOpen, onSave }: TopBarProps) {
-  const { say, job, index } = useStair();
+export function TopBar({ onOpen, onSave, onNew }: TopBarProps) {
+  const { say, job } = useStair();
   const { actions } = useBench().planner;
   const mayUndo = usePlannerState(canUndo);
   const mayRedo = usePlannerState(canRedo);
-  const stair = job.stairs[index];
   return (
     <header className="top-bar">
       <PitchMark />
       <div className="bar-names">
         <h1>{job.name ?? say('app.noJobName')}</h1>
-        {job.stairs.length > 1 ? <StairChoice /> : <p>{stair?.name ?? stair?.id}</p>}
+        <StairList />
       </div>
       <SaveLine onSave={onSave} />
       <div className="bar-actions">
@@ -41,6 +42,10 @@ export function TopBar({ onOpen, onSave }: TopBarProps) {
         <button type="button" onClick={actions.redo} disabled={!mayRedo}>
           <Icon name="redo" />
           <span>{say('bar.redo')}</span>
+        </button>
+        <button type="button" onClick={onNew}>
+          <Icon name="new" />
+          <span>{say('bar.newJob')}</span>
         </button>
         <button type="button" onClick={onOpen}>
           <Icon name="open" />
@@ -53,24 +58,6 @@ export function TopBar({ onOpen, onSave }: TopBarProps) {
       </div>
       <ViewChoices />
     </header>
-  );
-}
-
-function StairChoice() {
-  const { say, job, index } = useStair();
-  const { actions } = useBench().planner;
-  return (
-    <select
-      aria-label={say('bar.stair')}
-      value={index}
-      onChange={(event) => actions.selectStair(Number(event.currentTarget.value))}
-    >
-      {job.stairs.map((stair, at) => (
-        <option key={stair.id} value={at}>
-          {stair.name ?? stair.id}
-        </option>
-      ))}
-    </select>
   );
 }
 

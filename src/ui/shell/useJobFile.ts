@@ -2,8 +2,7 @@
 import { useCallback, useState } from 'react';
 import { planJob } from '../../core/plan/planStair';
 import type { Problem } from '../../core/result';
-import { openJob } from '../../document/openJob';
-import { saveJob } from '../../document/saveJob';
+import { emptyJob } from '../../document/emptyJob';
 import { DEFAULT_PACK, loadPack } from '../../packs/ruleBook';
 import { safeFileName } from '../../platform/fileName';
 import type { PickedFile } from '../../platform/files';
@@ -28,6 +27,7 @@ export interface JobFileActions {
   readonly open: () => Promise<void>;
   readonly openDropped: (event: DragEvent) => Promise<void>;
   readonly save: () => Promise<void>;
+  readonly startNew: () => void;
   readonly closeRefusal: () => void;
 }
 
@@ -44,6 +44,8 @@ export function useJobFile(): JobFileActions {
       setRefusal(null);
       if (picked.kind !== 'picked') return;
       const { name } = picked;
+      // The reader of files is large, and is not needed to lay a stair out.
+      const { openJob } = await import('../../document/openJob');
       const read = openJob(picked.bytes);
       // Without its rules a job may not be laid out at all: they are fetched first, where there is a way.
       if (read.ok) await loadPack(read.value.rules?.pack ?? DEFAULT_PACK).catch(() => undefined);
@@ -66,6 +68,7 @@ export function useJobFile(): JobFileActions {
   const save = useCallback(async () => {
     const state = planner.store.getState();
     const job = jobOf(state);
+    const { saveJob } = await import('../../document/saveJob');
     const written = await files.saveFile(state.file.name ?? safeFileName(job.name ?? ''), saveJob(job));
     if (written.kind === 'cancelled') return;
     if (written.kind === 'saved') planner.actions.markSaved(written.name, job);
@@ -74,8 +77,16 @@ export function useJobFile(): JobFileActions {
     );
   }, [planner, files]);
 
+  const startNew = useCallback(() => {
+    typing.clearAll();
+    planner.actions.replaceJob(emptyJob(jobOf(planner.store.getState()).units ?? 'imperial'), null);
+    planner.actions.selectStair(0);
+    planner.actions.look({ step: 'measure', walk: null });
+    setNotice({ key: 'file.newJob', name: '' });
+  }, [planner, typing]);
+
   const closeRefusal = useCallback(() => setRefusal(null), []);
-  return { refusal, notice, open, openDropped, save, closeRefusal };
+  return { refusal, notice, open, openDropped, save, startNew, closeRefusal };
 }
 
 function troubleOf(picked: PickedFile): Notice | null {

@@ -5,7 +5,6 @@ import type { StairPlan } from '../../core/plan/planStair';
 import { lengthText } from '../numbers/figures';
 import { Sheet } from '../results/Sheet';
 import { useStair } from '../stairOnShow';
-import { StartWalk } from '../walk/StartWalk';
 
 const CAUTIONS = ['overcut', 'trace', 'square', 'saw'] as const;
 
@@ -17,7 +16,6 @@ export function CutStep({ plan }: { readonly plan: StairPlan }) {
   return (
     <>
       <p className="step-lead">{say('cut.lead')}</p>
-      <StartWalk list="rips" />
       <Sheet name="fences" title={say('cut.fences')}>
         {groups.map((group) => (
           <Fence key={group.setting ?? 'none'} group={group} />
@@ -37,7 +35,8 @@ export function CutStep({ plan }: { readonly plan: StairPlan }) {
 
 function Fence({ group: { setting, rows } }: { readonly group: FenceGroup }) {
   const { say, units } = useStair();
-  const title = setting === null ? say('cut.noFence') : say('cut.fence', { setting: lengthText(setting, units, 'down') });
+  const title =
+    setting === null ? say('cut.noFence') : say('cut.fence', { setting: lengthText(setting, units, 'down') });
   if (rows.length === 0) return null;
   return (
     <table className="figures-table fence-table">

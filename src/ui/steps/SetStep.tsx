@@ -3,15 +3,14 @@ import { useState } from 'react';
 import { setOut } from '../../core/layout/setOut';
 import { laserTable, storyPole } from '../../core/layout/storyPole';
 import type { StairPlan } from '../../core/plan/planStair';
-import { parseLength, withUnit } from '../../core/units/length';
 import { toMm } from '../../core/units/exact';
+import { parseLength, withUnit } from '../../core/units/length';
 import { lengthText } from '../numbers/figures';
 import { StoryPole } from '../results/MarkTables';
 import { FloorSheet, WidthSheet } from '../results/NumberSheets';
-import { Rows, Row, Sheet } from '../results/Sheet';
+import { Row, Rows, Sheet } from '../results/Sheet';
 import { TopSheet } from '../results/SumSheets';
 import { useStair } from '../stairOnShow';
-import { StartWalk } from '../walk/StartWalk';
 
 const ORDER = [1, 2, 3, 4, 5, 6, 7] as const;
 const FASTENERS = [1, 2, 3] as const;
@@ -25,10 +24,6 @@ export function SetStep({ plan }: PlanProps) {
   return (
     <>
       <p className="step-lead">{say('set.lead')}</p>
-      <div className="walk-ways">
-        <StartWalk list="setting" />
-        <StartWalk list="pole" />
-      </div>
       <div className="sheets">
         <TopSheet plan={plan} />
         <FloorSheet plan={plan} />
@@ -111,7 +106,7 @@ function Laser({ plan }: PlanProps) {
               <tr key={row.step}>
                 <th scope="row">{row.step}</th>
                 <td>{lengthText(row.finished, units)}</td>
-                <td>{row.levelCut === null ? '' : lengthText(row.levelCut, units)}</td>
+                <td>{row.cut === null ? '' : lengthText(row.cut, units)}</td>
               </tr>
             ))}
           </tbody>

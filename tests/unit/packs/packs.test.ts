@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { RulePack } from '../../../src/core/codes/rulePack';
+import irc2021 from '../../../src/packs/codes/irc-2021.json';
 import { readPack } from '../../../src/packs/readPack';
 import { DEFAULT_PACK, findPack, loadPack, TASTES } from '../../../src/packs/ruleBook';
 import { makeShelf } from '../../../src/packs/shelf';
@@ -192,14 +193,15 @@ describe('where packs stand ready', () => {
 
   test('a bad one is listed with its reasons and takes no other down', async () => {
     const shelf = makeShelf(
-      { good: { ...pack, id: 'good' }, bad: { ...pack, id: 'bad', rows: [{}] } },
+      { good: taken({ ...pack, id: 'good' }) },
       {
+        bad: late({ ...pack, id: 'bad', rows: [{}] }),
         later: late({ ...pack, id: 'later' }),
         worse: late(null),
         onBad: late({ ...pack, id: 'onBad', base: 'bad' }, 'bad'),
       },
     );
-    expect(shelf.find('bad')).toBeUndefined();
+    expect(await shelf.load('bad')).toBeUndefined();
     expect(shelf.find('bad')).toBeUndefined();
     expect(shelf.find('good')?.id).toBe('good');
     expect((await shelf.load('later'))?.id).toBe('later');
@@ -256,6 +258,10 @@ describe('where packs stand ready', () => {
 });
 
 describe('the packs of this build', () => {
+  test('the one that comes with the page reads like the others, and to the same pack', () => {
+    expect(taken(irc2021)).toEqual(findPack(DEFAULT_PACK));
+  });
+
   test('are found by their id in lower case, and only so', async () => {
     expect(findPack(DEFAULT_PACK)?.id).toBe(DEFAULT_PACK);
     expect(await loadPack(DEFAULT_PACK)).toBe(findPack(DEFAULT_PACK));

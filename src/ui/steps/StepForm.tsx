@@ -1,64 +1,33 @@
-/** The form, in the order in which a stair is measured, chosen and laid out. */
-import { useEffect, useRef } from 'react';
+/** What every step's content stands in: it knows which field has the focus, and Enter moves on. */
+import { type ReactNode, useEffect, useRef } from 'react';
 import { useStair } from '../stairOnShow';
-import { FORM_PARTS, type FormPart } from './formParts';
-import { JobPart } from './JobPart';
-import { isAsked, StairField } from './StairField';
 
-interface JobFormProps {
+interface StepFormProps {
   /** The key of the field that has the focus, so that the drawing can show what it means; null when none has. */
   readonly onFocusKey: (key: string | null) => void;
+  readonly children: ReactNode;
 }
 
-export function JobForm({ onFocusKey }: JobFormProps) {
+export function StepForm({ onFocusKey, children }: StepFormProps) {
   const { say } = useStair();
   const form = useRef<HTMLFormElement>(null);
   useEffect(() => (form.current === null ? undefined : watchFields(form.current, onFocusKey)), [onFocusKey]);
   return (
     <form
       ref={form}
-      className="job-form"
+      className="job-form step"
       id="fields"
       aria-label={say('form.label')}
       noValidate
       onSubmit={(event) => event.preventDefault()}
     >
-      <nav className="form-parts" aria-label={say('form.parts')}>
-        {FORM_PARTS.map(({ name }) => (
-          <a key={name} href={`#part-${name}`}>
-            {say(`part.short.${name}`)}
-          </a>
-        ))}
-        <a href="#part-job">{say('part.short.job')}</a>
-      </nav>
-      {FORM_PARTS.map((part) => (
-        <StairPart key={part.name} part={part} />
-      ))}
-      <JobPart />
+      {children}
     </form>
   );
 }
 
-function StairPart({ part }: { readonly part: FormPart }) {
-  const { say, job, index } = useStair();
-  const stringer = job.stairs[index]?.stringer;
-  return (
-    <fieldset id={`part-${part.name}`}>
-      <legend>{say(`part.${part.name}`)}</legend>
-      <div className="fields">
-        {part.fields
-          .filter(([key]) => isAsked(stringer, key))
-          .map(([key, kind]) => (
-            // With the stair in the key, what is typed for one stair never stands at another.
-            <StairField key={`${index} ${key}`} fieldKey={key} kind={kind} />
-          ))}
-      </div>
-    </fieldset>
-  );
-}
-
 /** What concerns all fields alike is listened for once, at the form. */
-function watchFields(form: HTMLFormElement, onFocusKey: JobFormProps['onFocusKey']): () => void {
+function watchFields(form: HTMLFormElement, onFocusKey: StepFormProps['onFocusKey']): () => void {
   const onFocusIn = (event: FocusEvent) => {
     const field = event.target instanceof Element ? event.target.closest<HTMLElement>('[data-key]') : null;
     onFocusKey(field?.dataset['key'] ?? null);

@@ -1,0 +1,15 @@
+/** Choose: the neighbouring layouts side by side, and what the steps are made of. */
+import type { StairPlan } from '../../core/plan/planStair';
+import { RiseSheet } from '../results/SumSheets';
+import { useStair } from '../stairOnShow';
+import { FieldsOf } from './FieldsOf';
+
+export function ChooseStep({ plan }: { readonly plan: StairPlan }) {
+  const { say } = useStair();
+  return (
+    <>
+      <FieldsOf part="steps" title={say('part.steps')} />
+      <RiseSheet plan={plan} />
+    </>
+  );
+}

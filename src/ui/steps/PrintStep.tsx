@@ -1,0 +1,67 @@
+/** Print: the working sheets as the browser prints them. True-size templates are another matter. */
+import type { StairPlan } from '../../core/plan/planStair';
+import { Board, Elevation, Heel, TopEnd } from '../drawing/StairDrawings';
+import { Findings } from '../findings/Findings';
+import { MarksTable, RipsTable, StoryPole } from '../results/MarkTables';
+import { BoardSheet, CheckSheet, FloorSheet, HeadSheet, SquareSheet, WidthSheet } from '../results/NumberSheets';
+import { RiserStrip } from '../results/RiserStrip';
+import { HeelSheet, RiseSheet, TopSheet } from '../results/SumSheets';
+import { useStair } from '../stairOnShow';
+
+export function PrintStep({ plan }: { readonly plan: StairPlan }) {
+  const { say, units } = useStair();
+  return (
+    <>
+      <div className="print-ways">
+        <p className="step-lead">{say('print.lead')}</p>
+        <button type="button" className="main-button" onClick={() => window.print()}>
+          {say('print.now')}
+        </button>
+      </div>
+      <div className="print-pages">
+        <PrintHead plan={plan} />
+        <section className="sheet print-page" aria-label={say('drawing.elevation')}>
+          <Elevation plan={plan} lit={null} />
+          <RiserStrip plan={plan} />
+        </section>
+        <section className="sheet print-page" aria-label={say('drawing.board')}>
+          <Board plan={plan} lit={null} />
+          {units === 'imperial' && <p className="heavy-note">{say('results.heavy')}</p>}
+        </section>
+        <div className="sheets print-page">
+          <MarksTable plan={plan} />
+          <StoryPole plan={plan} />
+          <HeelSheet plan={plan} />
+          <TopSheet plan={plan} />
+          <RipsTable plan={plan} />
+          <CheckSheet plan={plan} />
+          <SquareSheet plan={plan} />
+          <FloorSheet plan={plan} />
+          <BoardSheet plan={plan} />
+          <HeadSheet plan={plan} />
+          <WidthSheet plan={plan} />
+          <RiseSheet plan={plan} />
+        </div>
+        <div className="sheets details print-page">
+          <section className="sheet">
+            <Heel plan={plan} lit={null} />
+          </section>
+          <section className="sheet">
+            <TopEnd plan={plan} lit={null} />
+          </section>
+        </div>
+        <Findings plan={plan} />
+        <p className="caution closing">{say('results.caution')}</p>
+      </div>
+    </>
+  );
+}
+
+function PrintHead({ plan }: { readonly plan: StairPlan }) {
+  const { say, job } = useStair();
+  return (
+    <p className="print-head">
+      {say('print.head', { job: job.name ?? say('app.noJobName'), stair: plan.layout.job.name })}
+    </p>
+  );
+}

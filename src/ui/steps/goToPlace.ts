@@ -1,0 +1,44 @@
+/** From a word about a field into the field itself, at whatever step it stands. */
+import { useCallback } from 'react';
+import type { Step } from '../../state/view';
+import { idOf } from '../fields/fieldWords';
+import { keyOfPlace, stairOfPlace } from '../fields/jobPlaces';
+import { FORM_PARTS, type FormPart } from '../form/formParts';
+import { useBench } from '../usePlanner';
+
+const STEP_OF_PART: Readonly<Record<FormPart['name'], Step>> = {
+  tape: 'measure',
+  opening: 'measure',
+  width: 'measure',
+  steps: 'choose',
+  stringer: 'lay-out',
+};
+
+/** The step at which a key of the job is asked for. */
+export function stepOfPlace(place: string): Step {
+  const key = keyOfPlace(place);
+  const part = FORM_PARTS.find(({ fields }) => fields.some(([each]) => key === each || key.startsWith(`${each}.`)));
+  if (part !== undefined) return STEP_OF_PART[part.name];
+  return key.startsWith('rules') ? 'check' : 'measure';
+}
+
+/** Into the field, so that typing can go on at once. */
+export function useGoToPlace(): (place: string) => void {
+  const { actions } = useBench().planner;
+  return useCallback(
+    (place: string) => {
+      const stair = stairOfPlace(place);
+      if (stair !== null) actions.selectStair(stair);
+      actions.look({ step: stepOfPlace(place), walk: null });
+      // The step has to be there before its field can take the focus.
+      requestAnimationFrame(() => focusField(place));
+    },
+    [actions],
+  );
+}
+
+function focusField(place: string): void {
+  const field = document.getElementById(idOf(place));
+  field?.focus();
+  field?.scrollIntoView({ block: 'center' });
+}
