@@ -1,8 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { exactSheet } from '../../../src/core/check/printedSheet';
 import { explain, measuresOf } from '../../../src/core/explain/explain';
 import type { Explanation, Measure, Term } from '../../../src/core/explain/measures';
 import type { JobText } from '../../../src/core/job/jobText';
+import { setOut } from '../../../src/core/layout/setOut';
 import type { StairPlan } from '../../../src/core/plan/planStair';
 import { toMm } from '../../../src/core/units/exact';
 import { parseLength } from '../../../src/core/units/length';
@@ -79,6 +81,8 @@ test('for any stair, every number follows from its own terms, and every term fro
           throw new Error(`${measure} is ${explanation.result}, but ${explanation.formula} gives ${again}`);
         }
         for (const term of explanation.terms) {
+          expect(term.symbol, measure).not.toBe('');
+          if (term.origin.from === 'measure') expect(term.unit).toBe(told(plan, term.origin.measure).unit);
           const found = fromOrigin(job, plan, term);
           if (!(Math.abs(found - term.value) <= 1e-9)) {
             throw new Error(
@@ -155,6 +159,32 @@ test('for any stair, the number explained is the number answered, and there is o
     }),
     { numRuns: 60 },
   );
+});
+
+test('for any stair, stringers stand where they are set out, each of them and no other', () => {
+  fc.assert(
+    fc.property(anyStair, (job) => {
+      const plan = planOrSkip(job);
+      const centres = setOut(plan.layout, exactSheet(plan.layout)).filter(({ what }) => what === 'stringer-centre');
+      for (const { step, value } of centres) {
+        expect(told(plan, `stringerCentre:${step}`).result).toBeCloseTo(value, 9);
+      }
+      const asked = measuresOf(plan).filter((measure) => measure.startsWith('stringerCentre:'));
+      expect(asked).toHaveLength(centres.length);
+    }),
+    { numRuns: 60 },
+  );
+});
+
+test('everything that a stair has can be asked about, the rows one by one', () => {
+  const asked = measuresOf(planOf(LOFT));
+  const row = (name: string) => asked.filter((measure) => measure.startsWith(`${name}:`)).length;
+  expect([row('tip'), row('corner'), row('riserRip'), row('asCut')]).toEqual([13, 12, 13, 14]);
+  expect([row('pole'), row('poleToday'), row('poleCut'), row('poleCutToday')]).toEqual([15, 15, 13, 13]);
+  expect(asked).toEqual(expect.arrayContaining(['totalRise', 'headroom', 'spacing', 'hangerRip', 'kickerSeat']));
+  // No board over the top tread beside a hanger that is the riser, and no open risers.
+  expect(asked).not.toContain('topRiserRip');
+  expect(asked).not.toContain('riserOpening');
 });
 
 test('for any stair, what the sheet prints is what is explained, rounded as it says', () => {
