@@ -103,6 +103,7 @@ export const stepsEn = {
   'stairs.summary': '{risers, plural, one {# riser} other {# risers}} of {rise}, run {run}',
   'stairs.notLaidOut': 'not laid out yet',
   'bar.newJob': 'New job',
-  'bar.gloves': 'Gloves',
+  'bar.gloves': 'Gloves: larger keys',
+  'bar.more': 'View',
   'file.newJob': 'A new job is open. Undo brings the one before back.',
 } as const;

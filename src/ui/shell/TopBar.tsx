@@ -1,7 +1,7 @@
 /** The bar: which job, whether it is kept, and what can be done with the whole of it. */
 
-import type { Terms, Theme } from '../../state/draft';
 import { canRedo, canUndo } from '../../state/plannerStore';
+import { TERMS, type Terms, THEMES, type Theme } from '../../state/view';
 import { textOf } from '../fields/makings';
 import { useField } from '../fields/useField';
 import { withFittingMarkStep } from '../form/markSteps';
@@ -11,8 +11,6 @@ import { useBench, usePlannerState } from '../usePlanner';
 import { Icon, PitchMark } from './Icon';
 import { SaveLine } from './SaveLine';
 
-const THEMES: readonly Theme[] = ['paper', 'sun', 'dim'];
-const TERMS: readonly Terms[] = ['us', 'uk'];
 const UNITS = ['imperial', 'metric'] as const;
 
 interface TopBarProps {
@@ -61,11 +59,13 @@ export function TopBar({ onOpen, onSave, onNew }: TopBarProps) {
   );
 }
 
+/** The light is one touch away wherever one stands; the rest is set once. */
 function ViewChoices() {
   const { say } = useStair();
   const { actions } = useBench().planner;
   const theme = usePlannerState((state) => state.theme);
   const terms = usePlannerState((state) => state.terms);
+  const gloves = usePlannerState((state) => state.gloves);
   return (
     <div className="bar-view">
       <label>
@@ -78,17 +78,30 @@ function ViewChoices() {
           ))}
         </select>
       </label>
-      <label>
-        <span>{say('bar.terms')}</span>
-        <select value={terms} onChange={(event) => actions.setTerms(event.currentTarget.value as Terms)}>
-          {TERMS.map((value) => (
-            <option key={value} value={value}>
-              {say(`terms.${value}`)}
-            </option>
-          ))}
-        </select>
-      </label>
-      <UnitsChoice />
+      <details className="bar-more">
+        <summary>{say('bar.more')}</summary>
+        <div>
+          <label>
+            <span>{say('bar.terms')}</span>
+            <select value={terms} onChange={(event) => actions.setTerms(event.currentTarget.value as Terms)}>
+              {TERMS.map((value) => (
+                <option key={value} value={value}>
+                  {say(`terms.${value}`)}
+                </option>
+              ))}
+            </select>
+          </label>
+          <UnitsChoice />
+          <label className="bar-tick">
+            <input
+              type="checkbox"
+              checked={gloves}
+              onChange={(event) => actions.look({ gloves: event.currentTarget.checked })}
+            />
+            <span>{say('bar.gloves')}</span>
+          </label>
+        </div>
+      </details>
     </div>
   );
 }
