@@ -3,6 +3,8 @@
 import { explainEn } from './explain.en';
 import { fieldsEn } from './fields.en';
 import { findingsEn } from './findings.en';
+import { keypadEn } from './keypad.en';
+import { measureEn } from './measure.en';
 import { resultsEn } from './results.en';
 import { sightEn } from './sight.en';
 import { stepsEn } from './steps.en';
@@ -11,6 +13,8 @@ export const screenEn = {
   ...explainEn,
   ...fieldsEn,
   ...findingsEn,
+  ...keypadEn,
+  ...measureEn,
   ...resultsEn,
   ...sightEn,
   ...stepsEn,

@@ -18,13 +18,15 @@ interface FieldFrameProps {
   /** Under the control: the echo, or what is used instead. */
   readonly note?: ReactNode;
   readonly label?: string;
+  /** The key that lights up on the drawing, where it is not the field's own. */
+  readonly about?: string;
   readonly wide?: boolean;
   /** More at the fault, such as the readings to choose from. */
   readonly cure?: ReactNode;
   readonly children: (described: Described) => ReactNode;
 }
 
-export function FieldFrame({ place, field, note, label, wide = false, cure, children }: FieldFrameProps) {
+export function FieldFrame({ place, field, note, label, about, wide = false, cure, children }: FieldFrameProps) {
   const { say, job } = useStair();
   const id = idOf(place);
   const hint = hintOf(say, place);
@@ -34,7 +36,7 @@ export function FieldFrame({ place, field, note, label, wide = false, cure, chil
   const sentences = sentencesOf(say, unasked, place, job);
   const parts = [hint !== '' && `${id}-hint`, refused && `${id}-fault`, note !== undefined && `${id}-note`];
   return (
-    <div className={`field${wide ? ' wide' : ''}${refused ? ' refused' : ''}`} data-key={keyOfPlace(place)}>
+    <div className={`field${wide ? ' wide' : ''}${refused ? ' refused' : ''}`} data-key={about ?? keyOfPlace(place)}>
       <div className="field-words">
         <label htmlFor={id}>{label ?? labelOf(say, place)}</label>
         {hint !== '' && (

@@ -7,7 +7,7 @@ import { FieldFrame } from './FieldFrame';
 import { idOf, labelOf } from './fieldWords';
 import { keyOfPlace } from './jobPlaces';
 import { Echo, LengthInput } from './LengthField';
-import { finishParts, makeFinish, withoutUnit } from './makings';
+import { finishParts, makeFinish, mayBeNegative, withoutUnit } from './makings';
 import { useField } from './useField';
 
 const STATES = ['measured', 'specified', 'assumed', 'unknown'] as const;
@@ -41,6 +41,10 @@ export function FinishField({ place }: { readonly place: string }) {
             // Whoever types a thickness knows it; specified is the least that can be said of it.
             onText={(next) => field.change({ text: next, known: unknown ? 'specified' : known })}
             onLeave={leave}
+            pad={{
+              negative: mayBeNegative(keyOfPlace(place)),
+              notKnown: () => field.change({ text, known: 'unknown' }),
+            }}
           />
           <select
             id={stateId}

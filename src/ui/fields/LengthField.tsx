@@ -1,10 +1,12 @@
 /** A length as the tape says it; the job's unit is put to it when it is kept. */
 import { couldBeFeetAndInches, parseLength, type UnitSystem, withUnit } from '../../core/units/length';
+import { type PadRules, useKeypadField } from '../keypad/useKeypadField';
 import { echoOf } from '../numbers/figures';
 import { unitsOf, useStair } from '../stairOnShow';
 import { FieldFrame } from './FieldFrame';
+import { keyOfPlace } from './jobPlaces';
 import { LeftOut } from './LeftOut';
-import { makeLength, textOf, withoutUnit } from './makings';
+import { makeLength, mayBeNegative, textOf, withoutUnit } from './makings';
 import { type FieldHandle, useField } from './useField';
 
 interface LengthFieldProps {
@@ -31,7 +33,13 @@ export function LengthField({ place, feet = false, required = false }: LengthFie
       cure={<TwoReadings field={field} />}
     >
       {(described) => (
-        <LengthInput {...described} text={text} onText={(next) => field.change({ text: next })} onLeave={field.leave} />
+        <LengthInput
+          {...described}
+          text={text}
+          onText={(next) => field.change({ text: next })}
+          onLeave={field.leave}
+          pad={{ negative: mayBeNegative(keyOfPlace(place)) }}
+        />
       )}
     </FieldFrame>
   );
@@ -46,30 +54,55 @@ interface LengthInputProps {
   readonly 'aria-invalid': boolean;
   readonly 'data-place': string;
   readonly 'aria-label'?: string;
+  /** What the keypad has keys for, beside those of every length. */
+  readonly pad?: PadRules;
 }
 
 /** The unit stands beside the text while the text carries none of its own. */
-export function LengthInput({ text, onText, onLeave, ...described }: LengthInputProps) {
-  const { units } = useStair();
-  const showsUnit = hasNoUnit(text, units);
+export function LengthInput({ text, onText, onLeave, pad = {}, ...described }: LengthInputProps) {
+  const { say, units } = useStair();
+  const { input, take, onBlur, inHand, inputMode, offered, open } = useKeypadField({
+    text,
+    rules: pad,
+    write: onText,
+    leave: onLeave,
+  });
+  const showsUnit = hasNoUnit(text, units) && !offered;
   return (
-    <span className={showsUnit ? 'unit-box with-unit' : 'unit-box'}>
+    <span className={`unit-box${showsUnit ? ' with-unit' : ''}${offered ? ' with-pad' : ''}`}>
       <input
         {...described}
+        ref={input}
+        data-in-hand={inHand ? '' : undefined}
         type="text"
-        inputMode="text"
+        inputMode={inputMode}
         enterKeyHint="next"
         autoComplete="off"
         autoCorrect="off"
         spellCheck={false}
         value={text}
         onChange={(event) => onText(event.currentTarget.value)}
-        onBlur={onLeave}
+        onFocus={take}
+        onBlur={onBlur}
       />
       {showsUnit && (
         <span aria-hidden="true" className="unit">
           {units === 'metric' ? 'mm' : 'in'}
         </span>
+      )}
+      {offered && (
+        <button
+          type="button"
+          className="pad-open"
+          data-keypad-part=""
+          aria-label={say('keypad.open')}
+          onMouseDown={(event) => event.preventDefault()}
+          onClick={open}
+        >
+          <svg aria-hidden="true" viewBox="0 0 24 24" width="24" height="24">
+            <path d="M3 5h4v4H3zM10 5h4v4h-4zM17 5h4v4h-4zM3 12h4v4H3zM10 12h4v4h-4zM17 12h4v4h-4zM3 19h18" />
+          </svg>
+        </button>
       )}
     </span>
   );
@@ -89,7 +122,7 @@ export function Echo({ text, feet }: { readonly text: string; readonly feet: boo
 }
 
 /** Nothing is changed until one of the two is taken. */
-function TwoReadings({ field }: { readonly field: FieldHandle }) {
+export function TwoReadings({ field }: { readonly field: Pick<FieldHandle, 'typed' | 'problems' | 'change'> }) {
   const { say } = useStair();
   const plain = field.typed.text.trim();
   if (!couldBeFeetAndInches(plain)) return null;

@@ -12,6 +12,13 @@ export function makeLength(text: string, units: UnitSystem, takesFeet: boolean, 
   return completed.ok ? { ok: true, value: completed.text } : { ok: false, fault: completed.fault, found: text.trim() };
 }
 
+/** Where a minus has a meaning: a covering still to be stripped, a floor that is higher where the stair lands. */
+const NEGATIVE = ['survey.footBelowReading', 'survey.lowerToAdd', 'survey.upperToAdd'];
+
+export function mayBeNegative(key: string): boolean {
+  return NEGATIVE.includes(key);
+}
+
 export function makeFinish({ text, known }: Typed, units: UnitSystem): Making {
   if (known === undefined || known === 'unknown') return { ok: true, value: 'unknown' };
   if (text.trim() === '') return { ok: false, fault: 'finish.noLength', found: '' };

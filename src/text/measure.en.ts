@@ -1,0 +1,2 @@
+/** Measuring, one thing at a time. */
+export const measureEn = {} as const;
