@@ -53,6 +53,9 @@ function formatOf({ sheet: { width, height } }: Page): {
 }
 
 class PageWriter {
+  /** What the file has been told last: each page starts anew. */
+  private penKey = '';
+
   constructor(
     private readonly doc: jsPDF,
     private readonly page: Page,
@@ -71,12 +74,19 @@ class PageWriter {
     const [first, ...others] = corners;
     if (pen.width === 0 || first === undefined) return;
     const { doc } = this;
-    doc.setLineWidth(pen.width);
-    doc.setLineDashPattern(pen.dash ? [...pen.dash] : [], 0);
+    this.takePen(pen.width, pen.dash);
     doc.moveTo(first.x, this.down(first.y));
     for (const { x, y } of others) doc.lineTo(x, this.down(y));
     if (closed) doc.close();
     doc.stroke();
+  }
+
+  private takePen(width: number, dash: readonly number[] = []): void {
+    const key = [width, ...dash].join(' ');
+    if (key === this.penKey) return;
+    this.penKey = key;
+    this.doc.setLineWidth(width);
+    this.doc.setLineDashPattern([...dash], 0);
   }
 
   private text(mark: TextMark): void {
@@ -112,8 +122,7 @@ class PageWriter {
     centred(numerator, STACK.upper);
     centred(denominator, STACK.lower);
     const { doc } = this;
-    doc.setLineWidth(STACK.bar * size);
-    doc.setLineDashPattern([], 0);
+    this.takePen(STACK.bar * size);
     doc.moveTo(left + STACK.barInset * size, this.down(at.y));
     doc.lineTo(left + width - STACK.barInset * size, this.down(at.y));
     doc.stroke();

@@ -74,6 +74,14 @@ export class PageSketch {
     return this.measure(text, bold) * size;
   }
 
+  /** A number and what it is are not torn apart where a sheet ends. */
+  together(about: string, draw: () => void): void {
+    const from = this.marks.length;
+    draw();
+    const drawn = this.marks.splice(from);
+    this.marks.push(...drawn.map((mark) => ({ ...mark, about })));
+  }
+
   figureWidth(role: Role, content: FigureText, size: number): number {
     return printedEms({ kind: 'text', role, at: point(0, 0), anchor: 'start', size, content }, this.measure) * size;
   }

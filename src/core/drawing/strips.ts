@@ -12,7 +12,7 @@ import type { Template } from './template';
 import type { Maker } from './templates';
 
 /** Six of them on a sheet that lies. */
-export const STRIP_HEIGHT = 26;
+export const STRIP_HEIGHT = 25.5;
 const TICK = 5.5;
 /** Room past the last mark. */
 const AFTER = 12;
@@ -31,13 +31,16 @@ export const makeMarksStrip: Maker = ({ layout, sheet }, words, measure) => {
     sketch.upright('template-cut', tip - from, upper - TICK, upper);
     sketch.figure('number', point(tip - from + 2, upper - 4.4), figureOf(tip, units), PRINT.strong);
   }
-  const corners = [...sheet.corners, sheet.end];
-  for (const corner of corners) {
+  for (const corner of sheet.corners) {
     sketch.upright('template-cut', corner - from, 0, TICK);
     sketch.figure('number', point(corner - from + 2, 4.4), figureOf(corner, units), PRINT.strong);
   }
+  sketch.upright('template-cut', sheet.end - from, 0, TICK);
+  sketch.together('end', () => {
+    sketch.words('small', point(sheet.end - from - 2, 4.4), words('end'), PRINT.small, 'end');
+    sketch.figure('number', point(sheet.end - from + 2, 4.4), figureOf(sheet.end, units), PRINT.strong);
+  });
   sketch.words('small', point(left + 2, 4.4), words('boardEnd'), PRINT.small);
-  sketch.words('small', point(sheet.end - from - 2, 4.4), words('end'), PRINT.small, 'end');
   return strip('marksStrip', sketch, { left, right }, 'fromFirstTip', 'right');
 };
 
@@ -54,8 +57,10 @@ export const makePoleStrip: Maker = ({ layout, sheet }, words, measure) => {
   for (const { step, finishedToday, cutToday } of rows.slice(1)) {
     const top = mark(finishedToday);
     sketch.upright('template-cut', top, STRIP_HEIGHT - TICK, STRIP_HEIGHT);
-    sketch.figure('number', point(top - 2, STRIP_HEIGHT - 4.4), figureOf(top, units), PRINT.strong, 'end');
-    sketch.words('small', point(top + 2, STRIP_HEIGHT - 4.4), `${step}`, PRINT.small);
+    sketch.together(`step ${step}`, () => {
+      sketch.figure('number', point(top - 2, STRIP_HEIGHT - 4.4), figureOf(top, units), PRINT.strong, 'end');
+      sketch.words('small', point(top + 2, STRIP_HEIGHT - 4.4), `${step}`, PRINT.small);
+    });
     if (cutToday === null) continue;
     const cut = mark(cutToday);
     sketch.upright('template-cut', cut, 0, TICK);

@@ -146,19 +146,19 @@ class Cutter {
     );
   }
 
-  /** The fewest sheets; among equals the area that fits Letter and A4 alike, lying. */
+  /** The fewest sheets; among equals, lying. */
   private bestCut(): Cut {
     const turns: readonly Turn[] = this.options.paper === 'roll36' ? ['lying'] : ['lying', 'upright'];
-    const cuts = [liveArea, ownArea].flatMap((area) => turns.map((turn) => this.cut(turn, area)));
+    const cuts = turns.map((turn) => this.cut(turn));
     const sheets = ({ windows, room }: Cut) => sheetsFor(windows, this.template, room);
     return cuts.reduce((best, cut) => (sheets(cut) < sheets(best) ? cut : best));
   }
 
-  private cut(turn: Turn, area: (sheet: Sheet) => Box): Cut {
+  private cut(turn: Turn): Cut {
     const { template, options } = this;
     const wanted = boxWidth(template.extent) + 40;
     const sheet = sheetOf(options.paper, turn, wanted * Math.max(1, 1 / options.correction.long));
-    const live = areaBefore(sheet, area(sheet), options.correction);
+    const live = areaBefore(sheet, liveArea(sheet), options.correction);
     const content = contentOf(live);
     const room = { width: boxWidth(content), height: boxHeight(content) - EDGE_LINE };
     // A strip is one lane high whatever the sheet; everything else may be cut both ways.

@@ -26,6 +26,8 @@ const ROUND = FULL_SIZE_HATCH.reach + 1;
 /** How much of the crown edge a pattern shows past its tip. */
 const CROWN_SHOWN = 26;
 const CROSS = 5;
+/** A foot on the header may be as short as a hand; its words are not. */
+const NARROWEST = 96;
 
 export type Maker = (plan: Pick<StairPlan, 'layout' | 'sheet'>, words: PaperWords, measure: TextMeasure) => Template;
 
@@ -114,7 +116,7 @@ export const makeTopEnd: Maker = ({ layout, sheet }, words, measure) => {
   const end = point(top.endX, top.topY);
   const lower = point(top.endX, top.topY - top.plumbCut);
   const box: Box = {
-    left: last.x - ROUND,
+    left: Math.min(last.x - ROUND, top.endX - NARROWEST),
     right: top.endX + ROUND,
     bottom: lower.y - ROUND,
     top: top.topY + CROWN_SHOWN,
@@ -127,7 +129,9 @@ export const makeTopEnd: Maker = ({ layout, sheet }, words, measure) => {
   pen.label(point(end.x - 9, deep), 'end', 'endPlumbCut', top.plumbCut);
   // A short plumb cut has room for its own length and no more.
   if (top.plumbCut > 110) pen.label(point(end.x - 9, deep - 24), 'end', 'tipToEnd', distance(last, lower));
-  if (top.plumbCut > 80) pen.label(point(last.x + 9, top.topY - 34), 'start', 'headerMark', sheet.headerMark);
+  // Its words are as long as that.
+  if (top.plumbCut > 80 && top.lastLevelCut > 80)
+    pen.label(point(last.x + 9, top.topY - 34), 'start', 'headerMark', sheet.headerMark);
   return {
     name: 'topEnd',
     marks: pen.sketch.marks,
@@ -232,7 +236,7 @@ class Pen {
 
   /** A length beside its edge: the number for the tape, and what it is. */
   label(at: Point, anchor: 'start' | 'middle' | 'end', word: PaperWord, mm: number): void {
-    this.together(word, () => {
+    this.sketch.together(word, () => {
       this.sketch.figure('number-main', at, figureOf(mm, this.layout.job.units), NUMBER, anchor);
       this.sketch.words('body', point(at.x, at.y - NUMBER * 1.05), this.say(word), PRINT.body, anchor);
     });
@@ -240,21 +244,13 @@ class Pen {
 
   kicker(at: Point, { width, height }: { readonly width: number; readonly height: number }): void {
     const { units } = this.layout.job;
-    this.together('kicker', () => {
+    this.sketch.together('kicker', () => {
       this.sketch.figure('number', at, figureOf(width, units), PRINT.strong, 'start');
       const after = at.x + this.sketch.figureWidth('number', figureOf(width, units), PRINT.strong) + 2;
       this.sketch.words('body', point(after, at.y), '×', PRINT.body);
       this.sketch.figure('number', point(after + 5, at.y), figureOf(height, units), PRINT.strong);
       this.sketch.words('body', point(at.x, at.y + PRINT.strong * 1.3), this.say('kicker'), PRINT.body);
     });
-  }
-
-  /** A number and what it is are not torn apart where a sheet ends. */
-  private together(about: string, draw: () => void): void {
-    const from = this.sketch.marks.length;
-    draw();
-    const drawn = this.sketch.marks.splice(from);
-    this.sketch.marks.push(...drawn.map((mark) => ({ ...mark, about })));
   }
 
   word(at: Point, anchor: 'start' | 'middle' | 'end', word: PaperWord, role: 'body-strong' | 'small' = 'body-strong') {

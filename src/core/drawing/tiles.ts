@@ -16,6 +16,8 @@ import type { Template } from './template';
 export const OVERLAP = inchMm(1 / 2);
 const GRID: Readonly<Record<UnitSystem, number>> = { imperial: inchMm(1 / 4), metric: 5 };
 const CROSS = 4;
+/** A sliver has no room for the numbers of its edges. */
+const NARROWEST = 60;
 
 export interface Room {
   readonly width: number;
@@ -33,8 +35,10 @@ export interface Window {
 /** Rows are counted from the top, as they are laid out on a floor. */
 export function windowsOf(template: Template, room: Room, units: UnitSystem): readonly Window[] {
   const { extent, datum } = template;
-  const across = split(extent.left, extent.right, room.width, datum.x, GRID[units]);
-  const up = split(extent.bottom, extent.top, room.height, datum.y, GRID[units]);
+  const grid = GRID[units];
+  // Lanes are all of one length, so that what stands on them has the same place on each.
+  const across = split(extent.left, extent.right, room.width, datum.x, grid, template.isStrip);
+  const up = split(extent.bottom, extent.top, room.height, datum.y, grid, false);
   return [...up].reverse().flatMap(([bottom, top], row) =>
     across.map(([left, right], column) => ({
       row,
@@ -52,6 +56,7 @@ function split(
   room: number,
   datum: number,
   grid: number,
+  isFull: boolean,
 ): readonly (readonly [number, number])[] {
   if (to - from <= room) return [[from, to]];
   const size = Math.floor(room / grid) * grid;
@@ -59,7 +64,11 @@ function split(
   const first = datum + Math.floor((from - datum) / grid) * grid;
   const count = 1 + Math.ceil((to - first - size) / step);
   const last = datum + Math.ceil((to - datum) / grid) * grid;
-  return Array.from({ length: count }, (_, i) => [first + i * step, Math.min(last, first + i * step + size)] as const);
+  return Array.from({ length: count }, (_, i) => {
+    const end = first + i * step + size;
+    const least = first + i * step + Math.min(size, Math.ceil(NARROWEST / grid) * grid);
+    return [first + i * step, isFull ? end : Math.max(least, Math.min(last, end))] as const;
+  });
 }
 
 /** How many sheets these windows take. */

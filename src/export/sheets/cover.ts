@@ -29,7 +29,7 @@ export const makeCover: LeafMaker = (context) => {
   const { bottom } = drawTable(sketch, facts, columns, factRows(context), WORDS);
   const right = content.left + FACTS_WIDTH + 6;
   const picture = { left: right, right: content.right, top: content.top - 10, bottom: foot };
-  const elevation = placeDrawing(drawElevation(plan, viewFor(picture), drawingWords(say)), picture);
+  const elevation = placeDrawing(drawElevation(plan, viewFor(picture), drawingWords(say)), picture, measure);
   verifyList(context, sketch, bottom - 8);
   signBoxes(context, sketch);
   return [

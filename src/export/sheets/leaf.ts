@@ -1,6 +1,8 @@
 /** What a maker of package sheets is given, and what it gives back: leaves, still without their frames. */
 import type { Box, Drawing, DrawingWords, Mark, TextMark } from '../../core/drawing/drawing';
 import { boxHeight, boxWidth, type PageScale, type TextMeasure } from '../../core/drawing/page';
+import { printedBox } from '../../core/drawing/pageSketch';
+import { overlap } from '../../core/drawing/sketch';
 import type { JobText } from '../../core/job/jobText';
 import type { StairPlan } from '../../core/plan/planStair';
 import type { Speaker } from '../../text/say';
@@ -44,8 +46,12 @@ export interface Placed {
   readonly ratio: number;
 }
 
-/** A drawing that was made for a view, on paper: its frame's upper left corner goes to the box's. */
-export function placeDrawing(drawing: Drawing, box: Box, pixel = PAPER_PIXEL): Placed {
+/**
+ * A drawing that was made for a view, on paper: its frame's upper left corner goes to the box's. It
+ * was made without knowing the letters' true widths, so a caption that leaves the box or touches
+ * another text is left out here; a number never is.
+ */
+export function placeDrawing(drawing: Drawing, box: Box, measure: TextMeasure, pixel = PAPER_PIXEL): Placed {
   const scale = pixel / drawing.perPixel;
   const { frame } = drawing;
   const move = ({ x, y }: { readonly x: number; readonly y: number }) => ({
@@ -54,8 +60,17 @@ export function placeDrawing(drawing: Drawing, box: Box, pixel = PAPER_PIXEL): P
   });
   const marks = drawing.marks.map((mark): Mark => {
     if (mark.kind === 'shape') return { ...mark, corners: mark.corners.map(move) };
-    const text: TextMark = { ...mark, at: move(mark.at), size: mark.size * scale };
-    return text;
+    return { ...mark, at: move(mark.at), size: mark.size * scale };
   });
-  return { marks, ratio: 1 / scale };
+  const isCaption = (mark: Mark): mark is TextMark => mark.kind === 'text' && mark.role === 'caption';
+  const taken = marks.flatMap((mark) => (mark.kind === 'text' && !isCaption(mark) ? [printedBox(mark, measure)] : []));
+  const kept = marks.filter((mark) => {
+    if (!isCaption(mark)) return true;
+    const own = printedBox(mark, measure);
+    const fits = own.left >= box.left && own.right <= box.right && own.bottom >= box.bottom && own.top <= box.top;
+    if (!fits || taken.some((other) => overlap(own, other))) return false;
+    taken.push(own);
+    return true;
+  });
+  return { marks: kept, ratio: 1 / scale };
 }

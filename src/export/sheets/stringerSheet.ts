@@ -63,9 +63,9 @@ export const makeStringerSheet: LeafMaker = (context) => {
 };
 
 /** One row if figures can be set small enough for it; stacked fractions cannot. */
-function boardOn({ say, content, plan }: LeafContext): Placed {
+function boardOn({ say, content, plan, measure }: LeafContext): Placed {
   const pixel = plan.layout.job.units === 'metric' ? DIGITS_PIXEL : PAPER_PIXEL;
-  return placeDrawing(drawBoard(plan, viewFor(content, pixel), drawingWords(say)), content, pixel);
+  return placeDrawing(drawBoard(plan, viewFor(content, pixel), drawingWords(say)), content, measure, pixel);
 }
 
 /** @returns how many rows of marks had room */
