@@ -99,6 +99,9 @@ export const problemsEn = {
   'note.oddRise': 'a total rise of {riseMm} is unusual for one flight: check the reading and its unit',
   'note.oddOpening': 'an opening of {openingMm} is unusual: check the reading and its unit',
   'note.packMissing': 'nothing was checked against rules: this program has no rule pack "{pack}"',
-  'note.profileMissing': 'the rule pack has no such profile; its own first choice was used',
+  'note.packMissingLocal': 'only the local limits were checked: this program has no rule pack "{pack}"',
+  'note.localUnknown':
+    'the local limit on "{field}" has no effect: this program knows no rule of that name; see docs/rule-packs.md',
+  'note.profileMissing': 'the rule pack has no such profile; its usual one was used, if it has any',
   'note.softCovering': 'soft covering is noted and not counted: these rules measure to the hard surface',
 } as const;

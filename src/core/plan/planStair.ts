@@ -5,6 +5,7 @@
 import type { CheckFault } from '../check/checkLayout';
 import { checkLayout } from '../check/checkLayout';
 import { type PrintedSheet, printedSheet } from '../check/printedSheet';
+import { kindOf } from '../codes/fieldKinds';
 import { type Finding, findOn, type TasteRule } from '../codes/findings';
 import { USUAL_TAPE_DOUBT } from '../codes/measures';
 import { chooseRules, limitFor, type RulePack, type RuleSet } from '../codes/rulePack';
@@ -97,7 +98,15 @@ function selfCheckFailed(place: string, { what, step, expected, found }: CheckFa
 
 function ruleNotes(rules: RuleSet): Note[] {
   const notes: Note[] = [];
-  if (rules.pack === null) notes.push({ code: 'note.packMissing', values: { pack: rules.packId } });
+  if (rules.pack === null) {
+    const code = rules.limits.length === 0 ? 'note.packMissing' : 'note.packMissingLocal';
+    notes.push({ code, values: { pack: rules.packId } });
+  }
+  // A mistyped field would otherwise stand among the unchecked rules, and the amendment be without effect.
+  const unknown = rules.limits.filter(
+    ({ field, confidence, replaced }) => confidence === 'local' && !replaced && kindOf(field) === undefined,
+  );
+  for (const { field } of unknown) notes.push({ code: 'note.localUnknown', values: { field } });
   if (rules.pack !== null && rules.profileMissing) notes.push({ code: 'note.profileMissing', values: {} });
   return notes;
 }

@@ -113,3 +113,21 @@ test('results and our own mistakes', () => {
   expect(() => invariant(true, 'never')).not.toThrow();
   expect(() => invariant(false, 'a stair has steps')).toThrow('a stair has steps');
 });
+
+describe('what is said about the rules', () => {
+  const codesOf = (job: JobText) => planOf(job).notes.map(({ code }) => code);
+
+  test('a pack that is not here checks nothing, unless the user set limits of their own', () => {
+    expect(codesOf(changed(LOFT, { rules: { pack: 'nowhere' } }))).toContain('note.packMissing');
+    const local = [{ field: 'riser.max', value: '8 in' }];
+    expect(codesOf(changed(LOFT, { rules: { pack: 'nowhere', local } }))).toContain('note.packMissingLocal');
+  });
+
+  test('a local limit of a name that nothing knows is said to be without effect', () => {
+    const withField = (field: string) => changed(LOFT, { rules: { local: [{ field, value: '30 in' }] } });
+    expect(codesOf(withField('riser.mx'))).toContain('note.localUnknown');
+    expect(codesOf(withField('riser.max'))).not.toContain('note.localUnknown');
+    // A row of the pack that is only listed may be replaced too: it is listed with the new figure.
+    expect(codesOf(withField('landing.minDepth'))).not.toContain('note.localUnknown');
+  });
+});
