@@ -60,6 +60,7 @@ function StairPage() {
 function Page() {
   const stair = useStair();
   const { say, job } = stair;
+  const step = usePlannerState((state) => state.step);
   const file = useJobFile();
   useShortcuts(file);
   const isOver = useDropTarget(file.openDropped);
@@ -80,7 +81,7 @@ function Page() {
       {file.refusal !== null && <RefusedFile refusal={file.refusal} onClose={file.closeRefusal} />}
       {job.name === demoJob.name && <aside className="example">{say('app.example')}</aside>}
       <FaultSummary />
-      <main className="desk">
+      <main className="desk" data-step={step}>
         <div className="desk-form">
           <StepPage onFocusKey={setLit} />
         </div>
