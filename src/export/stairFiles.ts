@@ -14,6 +14,8 @@ import { draftTemplate, makeTemplate } from '../core/drawing/templatePages';
 import type { JobText } from '../core/job/jobText';
 import type { StairPlan } from '../core/plan/planStair';
 import { failure, problem, type Result, success } from '../core/result';
+import '../text/lateFindings';
+import '../text/latePaper';
 import type { Speaker } from '../text/say';
 import { dxfOf } from './dxf';
 import { exportName } from './fileNames';

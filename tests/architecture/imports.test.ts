@@ -9,7 +9,7 @@ const ENTRIES = [
   'src/cli/start.mjs',
   'src/cli/run.mjs',
   'src/cli/sheets.ts',
-  'src/cli/sheets.mjs',
+  'src/cli/runSheets.mjs',
 ];
 
 const planted = (files: Readonly<Record<string, string>>) =>

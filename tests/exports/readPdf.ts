@@ -28,7 +28,7 @@ export interface ReadPage {
 }
 
 export async function readPdf(bytes: Uint8Array): Promise<{ preferences: unknown; pages: readonly ReadPage[] }> {
-  const task = getDocument({ data: bytes.slice(), verbosity: 0, disableFontFace: true, useSystemFonts: false });
+  const task = getDocument({ data: new Uint8Array(bytes), verbosity: 0, disableFontFace: true, useSystemFonts: false });
   const doc = await task.promise;
   const pages: ReadPage[] = [];
   for (let number = 1; number <= doc.numPages; number += 1) pages.push(await readPage(await doc.getPage(number)));

@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
@@ -39,10 +39,28 @@ describe('the layout command', () => {
   }, 30_000);
 });
 
+describe('the sheets command', () => {
+  const job = { format: 'pitchboard.job', version: 1, stairs: [{ id: 'shed', survey: { rise: '52 in' } }] };
+
+  it('writes its files where it is told, and their names to standard output', () => {
+    const done = run('runSheets.mjs', { args: [jobFile('shed.json', JSON.stringify(job)), '--out', 'sheets'] });
+    expect(done).toMatchObject({ status: 0, stderr: '' });
+    const names = done.stdout.trim().split('\n');
+    expect(names).toContain('shed-package.pdf');
+    expect(readdirSync(join(folder, 'sheets')).sort()).toEqual(names.sort());
+  }, 60_000);
+
+  it('passes on the status of a refusal, and makes no folder', () => {
+    const done = run('runSheets.mjs', { args: [jobFile('torn.json', '{ "format": '), '--out', 'nowhere'] });
+    expect(done).toMatchObject({ status: 2, stdout: '' });
+    expect(existsSync(join(folder, 'nowhere'))).toBe(false);
+  }, 60_000);
+});
+
 describe('an entry script', () => {
   const oldNode = 'data:text/javascript,Object.defineProperty(process,"versions",{value:{node:"20.18.3"}})';
 
-  it.each(['run.mjs', 'start.mjs'])('%s says which Node it needs', (script) => {
+  it.each(['run.mjs', 'runSheets.mjs', 'start.mjs'])('%s says which Node it needs', (script) => {
     const done = run(script, { node: ['--import', oldNode] });
     expect(done).toMatchObject({ status: 1, stdout: '' });
     expect(done.stderr).toContain('needs Node 20.19 or newer; this is Node 20.18.3');

@@ -1,0 +1,103 @@
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, afterEach, describe, expect, it, vi } from 'vitest';
+import { main } from '../../src/cli/sheets';
+import type { JobText } from '../../src/core/job/jobText';
+import { LOFT, SLAB } from '../fixtures/stairs';
+import { readPdf } from './readPdf';
+
+const folder = mkdtempSync(join(tmpdir(), 'pitchboard-sheets-'));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+afterEach(() => vi.restoreAllMocks());
+
+/** Runs the command and gathers what it says. */
+async function run(...args: string[]): Promise<{ status: number; out: string; err: string }> {
+  const said = { stdout: '', stderr: '' };
+  for (const name of ['stdout', 'stderr'] as const) {
+    vi.spyOn(process[name], 'write').mockImplementation((text) => {
+      said[name] += String(text);
+      return true;
+    });
+  }
+  const status = await main(args);
+  vi.restoreAllMocks();
+  return { status, out: said.stdout, err: said.stderr };
+}
+
+function jobFile(name: string, job: JobText | string): string {
+  const path = join(folder, name);
+  writeFileSync(path, typeof job === 'string' ? job : JSON.stringify(job));
+  return path;
+}
+
+describe('the sheets command', () => {
+  it('writes package, templates and files, and names each on a line', async () => {
+    const out = join(folder, 'loft');
+    const done = await run(jobFile('loft.json', LOFT), '--out', out, '--revision', 'C');
+    expect(done).toMatchObject({ status: 0, err: '' });
+    const names = readdirSync(out).sort();
+    expect(done.out.trim().split('\n').sort()).toEqual(names);
+    expect(names).toEqual([
+      'Sail-loft-stair-cut-list.csv',
+      'Sail-loft-stair-elevation.svg',
+      'Sail-loft-stair-marks.csv',
+      'Sail-loft-stair-package.pdf',
+      'Sail-loft-stair-stringer-full-size.svg',
+      'Sail-loft-stair-stringer-in.dxf',
+      'Sail-loft-stair-stringer-roll-36in.pdf',
+      'Sail-loft-stair-strips.pdf',
+      'Sail-loft-stair-templates.pdf',
+    ]);
+    const { pages } = await readPdf(readFileSync(join(out, 'Sail-loft-stair-package.pdf')));
+    for (const { texts } of pages) expect(texts.map(({ text }) => text).join(' ')).toContain('revision C');
+  });
+
+  it('takes A4 for a metric job, and the paper that is asked for', async () => {
+    const path = jobFile('slab.json', SLAB);
+    for (const [more, width] of [
+      [[], 297],
+      [['--paper', 'a3', '--hand', 'left'], 420],
+    ] as const) {
+      const out = join(folder, `slab${width}`);
+      expect((await run(path, '--out', out, ...more)).status).toBe(0);
+      const { pages } = await readPdf(readFileSync(join(out, 'slab-package.pdf')));
+      expect(pages[0]?.width).toBeCloseTo(width, 2);
+    }
+  });
+
+  it('keeps two stairs of one name apart', async () => {
+    const [stair] = LOFT.stairs as [JobText['stairs'][number]];
+    const out = join(folder, 'twins');
+    const twins = { ...LOFT, stairs: [stair, { ...stair, id: 'other' }] };
+    expect((await run(jobFile('twins.json', twins), '--out', out)).status).toBe(0);
+    expect(readdirSync(out)).toHaveLength(18);
+  });
+
+  it.each([
+    ['no folder', [], 'usage'],
+    ['an option that is not known', ['--out', folder, '--colour', 'red'], '--colour'],
+    ['another paper', ['--out', folder, '--paper', 'b5'], 'b5'],
+    ['a printer that is far off', ['--out', join(folder, 'never'), '--short', '0.8'], '10 %'],
+    ['a factor that is none', ['--out', join(folder, 'never'), '--long', 'wide'], 'long'],
+  ])('refuses %s and writes nothing', async (_name, args, said) => {
+    const before = readdirSync(folder);
+    const done = await run(jobFile('loft.json', LOFT), ...args);
+    expect(done).toMatchObject({ status: 2, out: '' });
+    expect(done.err).toContain(said);
+    expect(readdirSync(folder)).toEqual(before);
+  });
+
+  it('refuses a job that cannot be laid out, with its place', async () => {
+    const done = await run(jobFile('bad.json', '{"format":"pitchboard.job","version":1,"stairs":[]}'), '--out', folder);
+    expect(done).toMatchObject({ status: 2, out: '' });
+    expect(done.err).toContain('stairs');
+    const gone = await run(join(folder, 'gone.json'), '--out', folder);
+    expect(gone).toMatchObject({ status: 2, out: '' });
+  });
+
+  it('says so when the folder cannot be made', async () => {
+    const done = await run(jobFile('loft.json', LOFT), '--out', join(jobFile('file', 'x'), 'inside'));
+    expect(done).toMatchObject({ status: 2, out: '' });
+  });
+});
