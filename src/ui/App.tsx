@@ -1,5 +1,5 @@
 /** The page: bar, drawing, form, results. Which stands where is a matter of the style sheets. */
-import { memo, useDeferredValue, useEffect, useMemo, useState } from 'react';
+import { lazy, memo, Suspense, useDeferredValue, useEffect, useMemo, useState } from 'react';
 import type { StairPlan } from '../core/plan/planStair';
 import { demoJob } from '../document/demoJob';
 import { job as jobOf } from '../state/plannerStore';
@@ -8,6 +8,7 @@ import { speakerFor } from '../text/say';
 import { Board, Elevation, Heel, Notch, TopEnd } from './drawing/StairDrawings';
 import { FaultSummary } from './fields/FaultSummary';
 import { createTypingDesk } from './fields/typing';
+import { KeypadProvider } from './keypad/Keypad';
 import { DraftBanner } from './results/DraftBanner';
 import { RiserStrip } from './results/RiserStrip';
 import { RefusedFile } from './shell/RefusedFile';
@@ -21,6 +22,8 @@ import { StepPage } from './steps/StepPage';
 import { useJobPack } from './useJobPack';
 import { type Bench, BenchContext, usePlannerState } from './usePlanner';
 import './look/page.css';
+
+const WalkScreen = lazy(() => import('./walk/WalkScreen').then(({ WalkScreen }) => ({ default: WalkScreen })));
 
 type AppProps = Omit<Bench, 'typing'>;
 
@@ -40,6 +43,7 @@ function StairPage() {
   const terms = usePlannerState((state) => state.terms);
   const theme = usePlannerState((state) => state.theme);
   const pack = useJobPack(job);
+  const isWalking = usePlannerState((state) => state.walk !== null);
   const stair = useMemo<StairOnShow>(
     () => ({ job, index, plan: planOf(job, index, pack), units: unitsOf(job), say: speakerFor(terms) }),
     [job, index, terms, pack],
@@ -52,7 +56,15 @@ function StairPage() {
   }, [job.name, stair]);
   return (
     <StairContext value={stair}>
-      <Page />
+      {isWalking ? (
+        <Suspense fallback={null}>
+          <WalkScreen />
+        </Suspense>
+      ) : (
+        <KeypadProvider>
+          <Page />
+        </KeypadProvider>
+      )}
     </StairContext>
   );
 }

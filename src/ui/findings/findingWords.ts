@@ -1,4 +1,5 @@
 /** Findings in words: the rule, what is there, what is asked, and where it is written. */
+import '../../text/lateFindings';
 import type { Finding } from '../../core/codes/findings';
 import { fraction, inch, toMm } from '../../core/units/exact';
 import { decimalText, tapeNumber, tapeText } from '../../core/units/format';

@@ -1,5 +1,6 @@
 /** Choose: the neighbouring layouts side by side, and what the steps are made of. */
 import type { StairPlan } from '../../core/plan/planStair';
+import { ChooseScreen } from '../choose/ChooseScreen';
 import { RiseSheet } from '../results/SumSheets';
 import { useStair } from '../stairOnShow';
 import { FieldsOf } from './FieldsOf';
@@ -8,6 +9,7 @@ export function ChooseStep({ plan }: { readonly plan: StairPlan }) {
   const { say } = useStair();
   return (
     <>
+      <ChooseScreen />
       <FieldsOf part="steps" title={say('part.steps')} />
       <RiseSheet plan={plan} />
     </>

@@ -5,6 +5,7 @@ import type { StairPlan } from '../../core/plan/planStair';
 import { lengthText } from '../numbers/figures';
 import { Sheet } from '../results/Sheet';
 import { useStair } from '../stairOnShow';
+import { StartWalk } from '../walk/StartWalk';
 
 const CAUTIONS = ['overcut', 'trace', 'square', 'saw'] as const;
 
@@ -16,6 +17,7 @@ export function CutStep({ plan }: { readonly plan: StairPlan }) {
   return (
     <>
       <p className="step-lead">{say('cut.lead')}</p>
+      <StartWalk list="rips" />
       <Sheet name="fences" title={say('cut.fences')}>
         {groups.map((group) => (
           <Fence key={group.setting ?? 'none'} group={group} />

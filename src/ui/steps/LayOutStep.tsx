@@ -4,6 +4,7 @@ import { MarksTable } from '../results/MarkTables';
 import { BoardSheet, CheckSheet, SquareSheet } from '../results/NumberSheets';
 import { HeelSheet } from '../results/SumSheets';
 import { useStair } from '../stairOnShow';
+import { StartWalk } from '../walk/StartWalk';
 import { FieldsOf } from './FieldsOf';
 
 export function LayOutStep({ plan }: { readonly plan: StairPlan }) {
@@ -11,6 +12,7 @@ export function LayOutStep({ plan }: { readonly plan: StairPlan }) {
   return (
     <>
       <p className="step-lead">{say('layout.lead')}</p>
+      <StartWalk list="marks" />
       <p>{say('layout.method')}</p>
       {units === 'imperial' && <p className="heavy-note">{say('results.heavy')}</p>}
       <div className="sheets">

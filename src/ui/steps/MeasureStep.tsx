@@ -1,15 +1,11 @@
-/** Measure: what the tape says, the opening, the width, and what the whole job is called. */
+/** Measure: one thing after the other, and what the whole job is called. */
 import { JobPart } from '../form/JobPart';
-import { useStair } from '../stairOnShow';
-import { FieldsOf } from './FieldsOf';
+import { MeasureScreen } from '../measure/MeasureScreen';
 
 export function MeasureStep() {
-  const { say } = useStair();
   return (
     <>
-      <FieldsOf part="tape" title={say('part.tape')} />
-      <FieldsOf part="opening" title={say('part.opening')} />
-      <FieldsOf part="width" title={say('part.width')} />
+      <MeasureScreen />
       <JobPart />
     </>
   );

@@ -11,6 +11,7 @@ import { FloorSheet, WidthSheet } from '../results/NumberSheets';
 import { Row, Rows, Sheet } from '../results/Sheet';
 import { TopSheet } from '../results/SumSheets';
 import { useStair } from '../stairOnShow';
+import { StartWalk } from '../walk/StartWalk';
 
 const ORDER = [1, 2, 3, 4, 5, 6, 7] as const;
 const FASTENERS = [1, 2, 3] as const;
@@ -24,6 +25,10 @@ export function SetStep({ plan }: PlanProps) {
   return (
     <>
       <p className="step-lead">{say('set.lead')}</p>
+      <div className="walk-ways">
+        <StartWalk list="setting" />
+        <StartWalk list="pole" />
+      </div>
       <div className="sheets">
         <TopSheet plan={plan} />
         <FloorSheet plan={plan} />
