@@ -28,6 +28,10 @@ export function RiserStrip({ plan }: { readonly plan: StairPlan }) {
       <header className="strip-head">
         <h2 id="strip-title">{say('strip.title')}</h2>
         <p className="hint">{say('strip.lead')}</p>
+        <p className="strip-ends">
+          {say('strip.first')} <Figure of={figureOf(risers[0] ?? 0, units)} /> {say('strip.last')}{' '}
+          <Figure of={figureOf(risers.at(-1) ?? 0, units)} />
+        </p>
         <p className="strip-answer">
           {say('strip.spread')} <Figure of={figureOf(spread, units, 'up')} />{' '}
           {finding === undefined ? <span>{say('strip.noLimit')}</span> : <AnswerTag answer={finding.status} />}
