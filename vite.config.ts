@@ -79,10 +79,24 @@ function textsCompiled(): Plugin {
   };
 }
 
+/** What the writer of PDF files fetches for pictures and web pages, which no sheet has. */
+const NOT_NEEDED = ['html2canvas', 'dompurify', 'canvg'];
+
+/** At build time only: nobody is handed programs that nothing here can call. */
+function withoutUnused(): Plugin {
+  return {
+    name: 'without-unused',
+    apply: 'build',
+    enforce: 'pre',
+    resolveId: (id) => (NOT_NEEDED.includes(id) ? `\0${id}` : null),
+    load: (id) => (NOT_NEEDED.some((name) => id === `\0${name}`) ? 'export default null;' : null),
+  };
+}
+
 export default defineConfig({
   // Relative addresses, so that the built folder works under any path of any host.
   base: './',
-  plugins: [react(), policyInPage(), textsCompiled()],
+  plugins: [react(), policyInPage(), textsCompiled(), withoutUnused()],
   build: {
     outDir: 'dist',
     target: 'es2022',

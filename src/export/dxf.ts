@@ -19,6 +19,7 @@ const PROOF: Readonly<Record<UnitSystem, number>> = { imperial: inchMm(4), metri
 const BELOW = 60;
 const LETTERS = 8;
 const TICK = 12;
+const LONGEST = 200;
 
 /** @param name what is written under it: job, stair, revision */
 export async function dxfOf({ layout }: Pick<StairPlan, 'layout'>, name: string, say: Speaker): Promise<string> {
@@ -57,9 +58,9 @@ export async function dxfOf({ layout }: Pick<StairPlan, 'layout'>, name: string,
 
 /** The file goes by lines, `%%` and `\` start signs of their own in its texts, and `^` a control. */
 function inert(text: string): string {
-  return plainText(text)
+  const plain = plainText(text)
     .replace(/%(?=%)/g, '% ')
     .replaceAll('\\', '/')
-    .replaceAll('^', "'")
-    .slice(0, 200);
+    .replaceAll('^', "'");
+  return Array.from(plain).slice(0, LONGEST).join('');
 }

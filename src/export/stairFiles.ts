@@ -14,6 +14,7 @@ import { draftTemplate, makeTemplate } from '../core/drawing/templatePages';
 import type { JobText } from '../core/job/jobText';
 import type { StairPlan } from '../core/plan/planStair';
 import { failure, problem, type Result, success } from '../core/result';
+import '../text/lateFigures';
 import '../text/lateFindings';
 import '../text/latePaper';
 import type { Speaker } from '../text/say';
@@ -135,7 +136,7 @@ export function factsOf({ job, plan }: StairSource, choice: PaperChoice): Result
   const names = [job.name ?? '', layout.job.name === '' ? layout.job.id : layout.job.name].map(plainText);
   return success({
     units: layout.job.units,
-    revision: plainText(choice.revision).slice(0, 24),
+    revision: Array.from(plainText(choice.revision)).slice(0, 24).join(''),
     job: names.filter((name) => name !== '').join(' · '),
     draft: layout.draft,
     correction: correction.value,

@@ -66,7 +66,14 @@ function amount(say: Speaker, unit: Finding['unit'], value: number, rounding: Ro
     case 'lbf':
     case 'fc':
       return say(`unit.${unit}`, { value: plain });
-    default:
+    case 'kN':
+    case 'kPa':
+      return `${plain} ${unit}`;
+    case 'count':
+    case 'bool':
+    case 'text':
+    case 'rule':
+    case 'none':
       return plain;
   }
 }

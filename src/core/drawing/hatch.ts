@@ -64,7 +64,7 @@ function crossings(a: Point, b: Point, outline: readonly Point[]): number[] {
 }
 
 /** By counting what a ray to the right crosses. */
-export function isInside(p: Point, outline: readonly Point[]): boolean {
+function isInside(p: Point, outline: readonly Point[]): boolean {
   let inside = false;
   outline.forEach((a, i) => {
     const b = outline[(i + 1) % outline.length] as Point;

@@ -105,7 +105,7 @@ function fractionLine({ numerator, denominator, heavy }: ReturnType<typeof tapeP
 /** @param room in ems */
 export function cutToFit(text: string, room: number, bold: boolean, measure: TextMeasure): string {
   if (measure(text, bold) <= room) return text;
-  const letters = [...text];
+  const letters = Array.from(text);
   let kept = letters.length;
   // Halving first keeps a name of a thousand letters from being measured a thousand times.
   while (kept > 1 && measure(letters.slice(0, kept >> 1).join(''), bold) > room) kept >>= 1;

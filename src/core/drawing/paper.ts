@@ -30,7 +30,7 @@ export const EDGE = 10;
 const EITHER = { short: 190, long: 259 };
 
 /** A page of a PDF may be 14,400 points long; a roll is cut a little before that. */
-export const ROLL_LONGEST = 5000;
+const ROLL_LONGEST = 5000;
 
 interface Sides {
   readonly short: number;

@@ -12,7 +12,7 @@ import type { Template } from './template';
 import type { Maker } from './templates';
 
 /** Six of them on a sheet that lies. */
-export const STRIP_HEIGHT = 25.5;
+const STRIP_HEIGHT = 25.5;
 const TICK = 5.5;
 /** Room past the last mark. */
 const AFTER = 12;

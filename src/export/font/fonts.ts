@@ -21,19 +21,23 @@ export async function loadFonts(): Promise<Fonts> {
 }
 
 /** @param regular base64 of a TrueType file, like @param bold */
-export function fontsOf(regular: string, bold: string): Fonts {
+function fontsOf(regular: string, bold: string): Fonts {
   const faces = { regular: readFace(bytesOf(regular)), bold: readFace(bytesOf(bold)) };
   const printable = (text: string) =>
-    [...text].map((char) => (isIn(faces.regular, char) && isIn(faces.bold, char) ? char : MISSING)).join('');
+    Array.from(text, (char) => (isIn(faces.regular, char) && isIn(faces.bold, char) ? char : MISSING)).join('');
   return {
     regular,
     bold,
     printable,
     measure: (text, isBold) => {
       const face = isBold ? faces.bold : faces.regular;
-      return [...printable(text)].reduce((sum, char) => sum + face.advance(char.codePointAt(0) ?? 0), 0);
+      return Array.from(printable(text), (char) => face.advance(char.codePointAt(0) ?? 0)).reduce(add, 0);
     },
   };
+}
+
+function add(a: number, b: number): number {
+  return a + b;
 }
 
 function isIn(face: Face, char: string): boolean {
