@@ -83,7 +83,7 @@ export const screenEn = {
   'drawing.headerToRiser': 'riser 1 face to the header',
   'drawing.floorToCome': 'floor to come',
   'drawing.notKnown': 'not known yet',
-  'drawing.gaugeLine': 'gauge line',
+  'drawing.gaugeLine': 'gauge line, in from the edge',
   'drawing.unitRise': 'unit rise',
   'drawing.firstCut': 'first cut',
   'drawing.belowSubfloor': 'below the subfloor today',

@@ -5,133 +5,143 @@
 import { type Point, point } from '../geometry/point';
 import type { StairLayout } from '../layout/layoutStair';
 import type { StairPlan } from '../plan/planStair';
-import type { Box, Drawing, DrawingWord, DrawingWords, View } from './drawing';
+import type { About, Box, Drawing, DrawingWord, DrawingWords, ShapeMark, View } from './drawing';
 import { drawHouse } from './elevationHouse';
 import { drawWood } from './elevationWood';
 import { figureOf } from './figures';
 import { captionLines, Sketch } from './sketch';
 import { clipLineToBox, clipToBox } from './strip';
 
-/** Pixels round the wood for dimensions. */
-const MARGIN = { side: 172, other: 24 };
-/** A dimension line's distance from the place it measures, in pixels. */
-const COLUMN = 62;
+/** Pixels round the wood for dimensions, and a dimension line's distance from what it measures. */
+interface Surround {
+  readonly side: number;
+  readonly other: number;
+  readonly column: number;
+}
+const ROOMY: Surround = { side: 172, other: 24, column: 62 };
+const TIGHT: Surround = { side: 124, other: 16, column: 18 };
+const ROOMY_WIDTH = 520;
+
+/** A detail while it is drawn: what is shown of the stair, the frame round it, and the room for dimensions. */
+interface Detail {
+  readonly sketch: Sketch;
+  readonly layout: StairLayout;
+  readonly words: DrawingWords;
+  readonly box: Box;
+  readonly frame: Box;
+  readonly around: Surround;
+}
 
 /** The toe and heel on the floor, with the first cut and the first riser. */
-export function drawHeel({ layout }: Pick<StairPlan, 'layout'>, view: View, words: DrawingWords): Drawing {
-  const { flight, stringer } = layout;
+export function drawHeel(plan: Pick<StairPlan, 'layout'>, view: View, words: DrawingWords): Drawing {
+  const { flight, stringer } = plan.layout;
   const floor = Math.min(0, -flight.lowerToAdd, flight.seatHeight);
-  const box: Box = {
+  const detail = beginDetail(plan.layout, view, words, {
     left: -flight.run * 0.45,
     right: Math.max(flight.run * 1.25, stringer.heel.heelX + flight.run * 0.2),
     bottom: floor - flight.unitRise * 0.2,
     top: flight.unitRise * 1.5,
-  };
-  const sketch = detailOf(layout, box, view, 1);
-  const left = box.left - sketch.px(COLUMN);
-  dimension(sketch, layout, words, 'unitRise', 0, flight.unitRise, left, box.left, 'unitRise');
-  const right = box.right + sketch.px(COLUMN);
+  });
+  dimension(detail, 'unitRise', 0, flight.unitRise, 'left', detail.box.left, 'unitRise');
   const cut = flight.seatHeight + stringer.heel.firstRiserCut;
-  dimension(sketch, layout, words, 'firstCut', flight.seatHeight, cut, right, flight.riserThickness, 'firstRiserCut');
-  return finish(sketch, box, view);
+  dimension(detail, 'firstCut', flight.seatHeight, cut, 'right', flight.riserThickness, 'firstCut');
+  return finish(detail);
 }
 
 /** The plumb end at the header, with the header mark and what bears. */
-export function drawTopEnd({ layout }: Pick<StairPlan, 'layout'>, view: View, words: DrawingWords): Drawing {
-  const { flight, stringer } = layout;
+export function drawTopEnd(plan: Pick<StairPlan, 'layout'>, view: View, words: DrawingWords): Drawing {
+  const { flight, stringer } = plan.layout;
   const { top, bearing } = stringer;
   const bottom = top.topY - top.plumbCut;
   const headerTop = flight.totalRise - flight.upperToAdd - flight.upperSubfloor;
-  const box: Box = {
+  const detail = beginDetail(plan.layout, view, words, {
     left: top.endX - flight.run * 1.3,
     right: top.headerX + flight.run * 0.5,
     bottom: Math.min(bottom, headerTop - flight.run) - flight.unitRise * 0.25,
     top: flight.totalRise + flight.unitRise * 0.3,
-  };
-  const sketch = detailOf(layout, box, view, flight.risers - 1);
-  const right = box.right + sketch.px(COLUMN);
+  });
   const subfloor = flight.totalRise - flight.upperToAdd;
-  dimension(sketch, layout, words, 'belowSubfloor', top.topY, subfloor, right, box.right, 'topBelowSubfloor');
+  dimension(detail, 'belowSubfloor', top.topY, subfloor, 'right', detail.box.right, 'headerMark');
   if (bearing.contact !== null && bearing.contact > 0) {
     const upper = Math.min(top.topY, headerTop);
-    dimension(
-      sketch,
-      layout,
-      words,
-      'headerContact',
-      upper - bearing.contact,
-      upper,
-      right,
-      top.headerX,
-      'headerContact',
-    );
+    dimension(detail, 'headerContact', upper - bearing.contact, upper, 'right', top.headerX, 'headerContact');
   }
-  const left = box.left - sketch.px(COLUMN);
-  dimension(sketch, layout, words, 'plumbCut', bottom, top.topY, left, box.left, 'plumbCut');
-  return finish(sketch, box, view);
+  dimension(detail, 'plumbCut', bottom, top.topY, 'left', detail.box.left, 'plumbCut');
+  return finish(detail);
 }
 
 /** Everything that lies in the box, and nothing of what does not. */
-function detailOf(layout: StairLayout, box: Box, view: View, fewestSteps: number): Sketch {
-  const perPixel = Math.max(
-    (box.right - box.left) / Math.max(40, view.width - 2 * MARGIN.side),
-    (box.top - box.bottom) / Math.max(40, view.height - 2 * MARGIN.other),
+function beginDetail(layout: StairLayout, view: View, words: DrawingWords, box: Box): Detail {
+  const around = view.width >= ROOMY_WIDTH ? ROOMY : TIGHT;
+  const whole = Math.max(
+    (box.right - box.left) / Math.max(40, view.width - 2 * around.side),
+    (box.top - box.bottom) / Math.max(40, view.height - 2 * around.other),
   );
-  const whole = new Sketch(perPixel);
-  drawHouse(whole, layout, { ...box, left: Math.min(box.left, 0), right: box.right });
-  if (fewestSteps > 0) drawWood(whole, layout);
-  const sketch = new Sketch(perPixel);
-  for (const mark of whole.marks) {
-    if (mark.kind === 'text') continue;
-    if (mark.closed) {
-      const corners = clipToBox(mark.corners, box);
-      const broken = mark.role === 'stringer';
-      if (corners.length > 2) sketch.shape(broken ? 'wood-fill' : mark.role, corners, mark.about);
-      if (broken) drawEdges(sketch, mark.corners, box);
-      continue;
-    }
-    const [a, b] = mark.corners;
-    const piece = a && b && clipLineToBox(a, b, box);
-    if (piece) sketch.line(mark.role, ...piece);
-  }
-  return sketch;
+  const middle = point((box.left + box.right) / 2, (box.bottom + box.top) / 2);
+  const half = point((view.width * whole) / 2, (view.height * whole) / 2);
+  const frame: Box = {
+    left: middle.x - half.x,
+    right: middle.x + half.x,
+    bottom: middle.y - half.y,
+    top: middle.y + half.y,
+  };
+  const perPixel = whole / (view.zoom ?? 1);
+  const all = new Sketch(perPixel);
+  // The house goes on past the detail, so that its own ends lie outside.
+  drawHouse(all, layout, { ...box, left: Math.min(box.left, 0) - box.right, right: box.right * 2 });
+  drawWood(all, layout);
+  const sketch = new Sketch(perPixel, frame);
+  for (const mark of all.marks) if (mark.kind === 'shape') drawClipped(sketch, mark, box);
+  return { sketch, layout, words, box, frame, around };
 }
 
-/** The stringer goes on past the detail: only its real edges are drawn, not where the view ends. */
-function drawEdges(sketch: Sketch, corners: readonly Point[], box: Box): void {
-  corners.forEach((corner, index) => {
-    const piece = clipLineToBox(corner, corners[(index + 1) % corners.length] as Point, box);
-    if (piece !== null) sketch.line('cut-line', ...piece);
+function drawClipped(sketch: Sketch, mark: ShapeMark, box: Box): void {
+  if (!mark.closed) {
+    mark.corners.slice(1).forEach((corner, i) => {
+      const piece = clipLineToBox(mark.corners[i] as Point, corner, box);
+      if (piece !== null) sketch.lineAbout(mark.about, mark.role, ...piece);
+    });
+    return;
+  }
+  const corners = clipToBox(mark.corners, box);
+  if (corners.length < 3) return;
+  // The stringer goes on past the detail: only its real edges are drawn, not where the view ends.
+  if (mark.role !== 'stringer') {
+    sketch.shape(mark.role, corners, mark.about);
+    return;
+  }
+  sketch.shape('wood-fill', corners);
+  mark.corners.forEach((corner, index) => {
+    const piece = clipLineToBox(corner, mark.corners[(index + 1) % mark.corners.length] as Point, box);
+    if (piece !== null) sketch.lineAbout(mark.about, 'cut-line', ...piece);
   });
 }
 
+/** @param from x of what is measured, on the side where the dimension stands */
 function dimension(
-  sketch: Sketch,
-  layout: StairLayout,
-  words: DrawingWords,
+  { sketch, layout, words, box, around }: Detail,
   word: DrawingWord,
   y1: number,
   y2: number,
-  x: number,
+  side: 'left' | 'right',
   from: number,
-  about: string,
+  about: About,
 ): void {
   const content = figureOf(Math.abs(y2 - y1), layout.job.units);
-  sketch.place(sketch.sideDimension(y1, y2, x, content, captionLines(words(word)), from), about);
+  const caption = captionLines(words(word));
+  const [edge, away] = side === 'left' ? ([box.left, -1] as const) : ([box.right, 1] as const);
+  const [low, high] = [Math.min(y1, y2), Math.max(y1, y2)];
+  const columns = around === ROOMY ? [around.column, around.column * 0.4] : [around.column];
+  const places = columns.flatMap((column) => {
+    const x = edge + away * sketch.px(column);
+    const beside = [0.5, 0.8, 0.2].map((share) =>
+      sketch.besideDimension(low, high, x, content, caption, from, away, low + (high - low) * share),
+    );
+    return column < 40 ? beside : [sketch.sideDimension(low, high, x, content, caption, from), ...beside];
+  });
+  sketch.placeFirst(places, about);
 }
 
-function finish(sketch: Sketch, box: Box, view: View): Drawing {
-  const { perPixel } = sketch;
-  const middle = point((box.left + box.right) / 2, (box.bottom + box.top) / 2);
-  const half = point((view.width * perPixel) / 2, (view.height * perPixel) / 2);
-  return {
-    marks: sketch.marks,
-    frame: {
-      left: middle.x - half.x,
-      right: middle.x + half.x,
-      bottom: middle.y - half.y,
-      top: middle.y + half.y,
-    },
-    perPixel,
-  };
+function finish({ sketch, frame }: Detail): Drawing {
+  return { marks: sketch.marks, frame, perPixel: sketch.perPixel };
 }

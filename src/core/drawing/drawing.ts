@@ -120,10 +120,22 @@ export type DrawingWord =
   | 'headerContact'
   | 'plumbCut'
   | 'notchDepth'
-  | 'stepLength';
+  | 'stepLength'
+  | 'tread'
+  | 'alreadyDropped'
+  | 'raised'
+  | 'wholeRiser'
+  | 'headerMark'
+  | 'totalRiseSoFar'
+  | 'firstCutMarked';
 
 /** Size in pixels of the place where the drawing will be shown. */
 export interface View {
   readonly width: number;
   readonly height: number;
+  /**
+   * How many times larger than the whole would be shown there; 1 where left out. The thing keeps its place and the
+   * frame stays that of the whole, while texts keep their pixels: what had no room before gets its number.
+   */
+  readonly zoom?: number;
 }

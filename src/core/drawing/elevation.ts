@@ -13,62 +13,94 @@ import { drawHouse } from './elevationHouse';
 import { drawWood } from './elevationWood';
 import { Sketch } from './sketch';
 
-/** What of the house is shown beside the stair, in millimetres. */
-const FLOOR_SHOWN = 700;
+/** The ground under the lower floor, and the air over the upper one, in millimetres. */
 const GROUND = 90;
 const ABOVE_FLOOR = 120;
 
-/** Room for dimensions round the stair, in pixels, by how wide the view is. */
-interface Margins {
+/** From these widths on, in pixels, there is room for more dimensions round the stair. */
+const MIDDLE = 460;
+const WIDE = 1000;
+
+/** Room for dimensions round the stair, in pixels, and how much of the house stands beside it, in millimetres. */
+interface Surround {
   readonly left: number;
   readonly right: number;
   readonly top: number;
   readonly bottom: number;
+  readonly house: number;
+}
+
+/** The stair and what is shown of the house, and how that lies in the view. */
+interface Whole {
+  readonly extent: Box;
+  readonly frame: Box;
+  readonly perPixel: number;
 }
 
 /**
  * @param view size in pixels of the place that shows it; the drawing fills it and keeps its proportion
  * @param words the few words in it, in the reader's language
  */
-export function drawElevation({ layout }: Pick<StairPlan, 'layout'>, view: View, words: DrawingWords): Drawing {
-  const extent = extentOf(layout);
-  const margins = marginsFor(view.width);
-  const perPixel = Math.max(
-    (extent.right - extent.left) / Math.max(40, view.width - margins.left - margins.right),
-    (extent.top - extent.bottom) / Math.max(40, view.height - margins.top - margins.bottom),
-  );
-  const sketch = new Sketch(perPixel);
+export function drawElevation(
+  { layout, sheet }: Pick<StairPlan, 'layout' | 'sheet'>,
+  view: View,
+  words: DrawingWords,
+): Drawing {
+  const { zoom = 1 } = view;
+  const { extent, frame, perPixel } = wholeOf(layout, view);
+  const sketch = new Sketch(perPixel / zoom, frame);
   drawHouse(sketch, layout, extent);
   drawWood(sketch, layout);
   drawNosingLine(sketch, layout, extent);
-  dimensionElevation(sketch, layout, extent, words, view.width);
-  return { marks: sketch.marks, frame: frameAround(extent, margins, view, perPixel), perPixel };
+  dimensionElevation({ sketch, layout, sheet, extent, words, width: view.width * zoom });
+  return { marks: sketch.marks, frame, perPixel: sketch.perPixel };
 }
 
-function extentOf(layout: StairLayout): Box {
+/** The height at which a view of this width is filled from side to side, within what a screen has room for. */
+export function elevationHeight(width: number, { layout }: Pick<StairPlan, 'layout'>): number {
+  const around = surroundOf(width);
+  const extent = extentOf(layout, around.house);
+  const proportion = (extent.right - extent.left) / (extent.top - extent.bottom);
+  const room = Math.max(40, width - around.left - around.right);
+  return Math.round(Math.min(LARGEST_HEIGHT, Math.max(240, room / proportion + around.top + around.bottom)));
+}
+
+const LARGEST_HEIGHT = 680;
+
+function wholeOf(layout: StairLayout, view: View): Whole {
+  const around = surroundOf(view.width);
+  const extent = extentOf(layout, around.house);
+  const perPixel = Math.max(
+    (extent.right - extent.left) / Math.max(40, view.width - around.left - around.right),
+    (extent.top - extent.bottom) / Math.max(40, view.height - around.top - around.bottom),
+  );
+  return { extent, perPixel, frame: frameAround(extent, around, view, perPixel) };
+}
+
+function extentOf(layout: StairLayout, house: number): Box {
   const { flight, stringer, opening } = layout;
   const floor = Math.min(0, -flight.lowerToAdd, flight.seatHeight);
-  const left = Math.min(-flight.nosing - FLOOR_SHOWN / 2, (opening.edgeX ?? 0) - FLOOR_SHOWN);
+  const front = -flight.nosing - Math.max(house / 2, flight.run);
   return {
-    left,
-    right: stringer.top.headerX + FLOOR_SHOWN,
+    left: opening.edgeX === null ? front : Math.min(front, opening.edgeX - house),
+    right: stringer.top.headerX + house,
     bottom: floor - GROUND,
-    top: flight.totalRise + ABOVE_FLOOR,
+    top: Math.max(flight.totalRise, flight.totalRise - flight.upperToAdd) + ABOVE_FLOOR,
   };
 }
 
-function marginsFor(width: number): Margins {
-  if (width >= 760) return { left: 190, right: 28, top: 64, bottom: 126 };
-  if (width >= 460) return { left: 114, right: 28, top: 60, bottom: 58 };
-  return { left: 110, right: 24, top: 16, bottom: 58 };
+function surroundOf(width: number): Surround {
+  if (width >= WIDE) return { left: 196, right: 28, top: 64, bottom: 128, house: 700 };
+  if (width >= MIDDLE) return { left: 112, right: 22, top: 60, bottom: 64, house: 480 };
+  return { left: 104, right: 14, top: 16, bottom: 64, house: 260 };
 }
 
 /** The view's own proportion, with the stair in the middle of what the margins leave. */
-function frameAround(extent: Box, margins: Margins, view: View, perPixel: number): Box {
-  const spareX = (view.width - margins.left - margins.right) * perPixel - (extent.right - extent.left);
-  const spareY = (view.height - margins.top - margins.bottom) * perPixel - (extent.top - extent.bottom);
-  const left = extent.left - margins.left * perPixel - spareX / 2;
-  const bottom = extent.bottom - margins.bottom * perPixel - spareY / 2;
+function frameAround(extent: Box, around: Surround, view: View, perPixel: number): Box {
+  const spareX = (view.width - around.left - around.right) * perPixel - (extent.right - extent.left);
+  const spareY = (view.height - around.top - around.bottom) * perPixel - (extent.top - extent.bottom);
+  const left = extent.left - around.left * perPixel - spareX / 2;
+  const bottom = extent.bottom - around.bottom * perPixel - spareY / 2;
   return { left, bottom, right: left + view.width * perPixel, top: bottom + view.height * perPixel };
 }
 
@@ -78,5 +110,7 @@ function drawNosingLine(sketch: Sketch, layout: StairLayout, extent: Box): void 
   const foot: Point = point(-flight.nosing - flight.run, 0);
   const topX = flight.runToTopRiser - flight.nosing;
   const start = foot.x < extent.left ? point(extent.left, nosingLineHeight(flight, extent.left)) : foot;
-  sketch.line('nosing-line', start, point(topX, nosingLineHeight(flight, topX)));
+  const end = point(topX, nosingLineHeight(flight, topX));
+  sketch.lineAbout('steps.nosing', 'nosing-line', start, end);
+  sketch.keepClear(start, end);
 }

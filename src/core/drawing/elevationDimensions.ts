@@ -1,160 +1,275 @@
 /**
  * The numbers on the elevation, in order of rank: what decides first (total rise, headroom, run),
- * then what explains. One that would touch an earlier text is left out. Frame: layout/flight, y up.
+ * then what is set out and cut by, then what explains. One that has no free place is left out.
+ * Frame: layout/flight, y up.
  */
 import { type Point, point } from '../geometry/point';
+import type { Finish } from '../job/stairJob';
 import { nosingLineHeight } from '../layout/flight';
-import type { StairLayout } from '../layout/layoutStair';
 import { toMm } from '../units/exact';
-import type { Box, DrawingWords, Mark } from './drawing';
+import type { Dimensioning } from './dimensioning';
+import type { FigureText, Mark, TextMark } from './drawing';
+import { drawHeelSum } from './elevationHeelSum';
 import { figureOf } from './figures';
-import { captionLines, type Sketch, TYPE } from './sketch';
+import { captionLines, type Sketch, TYPE, textBox } from './sketch';
 
 /** Rows and columns of dimensions beside the stair, in pixels from it. */
-const COLUMN = { first: 58, second: 138 };
-const ROW = { first: 34, second: 96 };
-/** Where the outer column breaks for its number: beside the inner one they would touch. */
-const OUTER_BREAK = 0.3;
-const WIDE = 760;
-/** Below this height a step is too small for a number of its own. */
-const LEAST_STEP_PIXELS = 17;
+const COLUMN = { first: 50, second: 136 };
+const ROW = { first: 36, second: 98 };
+/** Where a line may break for its number: beside another column the same height would touch. */
+const BREAKS = [0.5, 0.62, 0.74, 0.38, 0.26];
+const OUTER_BREAKS = [0.3, 0.2, 0.7, 0.8];
+const MIDDLE = 460;
+const WIDE = 1000;
+const WIDEST = 1100;
+/** Below this height a step is too small for a number of its own, or for two. */
+const LEAST_STEP_PIXELS = { riser: 20, tread: 30 };
 
-export function dimensionElevation(
-  sketch: Sketch,
-  layout: StairLayout,
-  extent: Box,
-  words: DrawingWords,
-  width: number,
-): void {
-  const wide = width >= WIDE;
-  dimensionRise(sketch, layout, extent, words, wide);
-  dimensionHeadroom(sketch, layout, words);
-  dimensionRun(sketch, layout, extent, words, wide);
-  if (width >= 460) dimensionOpening(sketch, layout, words);
-  drawPitch(sketch, layout);
-  captionFloors(sketch, layout, extent, words);
-  numberSteps(sketch, layout);
+export function dimensionElevation(to: Dimensioning): void {
+  dimensionRise(to);
+  dimensionHeadroom(to);
+  dimensionRun(to);
+  if (to.width >= MIDDLE) dimensionOpening(to);
+  drawPitch(to);
+  captionFinish(to, to.layout.job.survey.lowerToAdd, 'survey.lowerToAdd', lowerPlaces(to));
+  captionFinish(to, to.layout.job.survey.upperToAdd, 'survey.upperToAdd', upperPlaces(to));
+  if (to.width >= MIDDLE) dimensionHeaderMark(to);
+  if (to.width >= WIDEST) drawHeelSum(to);
+  numberSteps(to);
 }
 
-function dimensionRise(sketch: Sketch, layout: StairLayout, extent: Box, words: DrawingWords, wide: boolean): void {
+function dimensionRise({ sketch, layout, extent, words, width }: Dimensioning): void {
   const { flight, job } = layout;
-  const x = extent.left - sketch.px(COLUMN.first);
   const total = figureOf(flight.totalRise, job.units);
-  sketch.place(
-    sketch.uprightDimension(0, flight.totalRise, x, total, captionLines(words('totalRise')), extent.left),
+  const caption = captionLines(words(layout.draft ? 'totalRiseSoFar' : 'totalRise'));
+  const x = extent.left - sketch.px(COLUMN.first);
+  sketch.placeFirst(
+    [
+      ...BREAKS.map((share) => sketch.uprightDimension(0, flight.totalRise, x, total, caption, extent.left, share)),
+      ...[caption, []].map((each) =>
+        sketch.besideDimension(0, flight.totalRise, extent.left - sketch.px(14), total, each, extent.left, -1),
+      ),
+    ],
     'totalRise',
   );
-  if (!wide) return;
+  if (width < WIDE) return;
   const lower = -flight.lowerToAdd;
   const upper = flight.totalRise - flight.upperToAdd;
   const taped = figureOf(upper - lower, job.units);
   const far = extent.left - sketch.px(COLUMN.second);
-  sketch.place(
-    sketch.uprightDimension(lower, upper, far, taped, captionLines(words('riseToday')), extent.left, OUTER_BREAK),
+  const today = captionLines(words('riseToday'));
+  sketch.placeFirst(
+    OUTER_BREAKS.map((share) => sketch.uprightDimension(lower, upper, far, taped, today, extent.left, share)),
     'survey.rise',
   );
 }
 
-function dimensionHeadroom(sketch: Sketch, layout: StairLayout, words: DrawingWords): void {
+function dimensionHeadroom({ sketch, layout, words }: Dimensioning): void {
   const { opening, flight, job } = layout;
   if (opening.edgeX === null || opening.headroom === null || opening.headroom <= 0) return;
-  const bottom = Math.max(0, nosingLineHeight(flight, opening.edgeX));
+  const x = opening.edgeX;
+  const bottom = Math.max(0, nosingLineHeight(flight, x));
+  const top = bottom + opening.headroom;
   const content = figureOf(opening.headroom, job.units, 'down');
   const caption = captionLines(words('headroom'));
-  const top = bottom + opening.headroom;
-  const placed = sketch.place(
-    sketch.uprightDimension(bottom, top, opening.edgeX, content, caption, opening.edgeX),
+  const at = (share: number) => bottom + (top - bottom) * share;
+  sketch.placeFirst(
+    [
+      ...BREAKS.map((share) => sketch.uprightDimension(bottom, top, x, content, caption, x, share)),
+      ...BREAKS.map((share) => sketch.besideDimension(bottom, top, x, content, caption, x, -1, at(share))),
+      ...BREAKS.map((share) => sketch.besideDimension(bottom, top, x, content, caption, x, 1, at(share))),
+      ...[...BREAKS, 0.84, 0.9].flatMap((share) =>
+        ([-1, 1] as const).map((side) => sketch.besideDimension(bottom, top, x, content, [], x, side, at(share))),
+      ),
+    ].filter((group) => textsLieBetween(group, bottom, top)),
     'headroom',
   );
-  if (placed) sketch.reserveLine(opening.edgeX, bottom, top);
 }
 
-function dimensionRun(sketch: Sketch, layout: StairLayout, extent: Box, words: DrawingWords, wide: boolean): void {
+/** A text that stands over or under its line's ends would read as the size of something else. */
+function textsLieBetween(group: readonly Mark[], bottom: number, top: number): boolean {
+  return group.every((mark) => {
+    if (mark.kind !== 'text') return true;
+    const box = textBox(mark);
+    return box.bottom >= bottom && box.top <= top;
+  });
+}
+
+function dimensionRun({ sketch, layout, extent, words, width }: Dimensioning): void {
   const { flight, stringer, job } = layout;
   const floor = extent.bottom;
   const end = stringer.top.hung ? flight.runToTopRiser : stringer.top.endX;
-  const run = sketch.levelDimension(
-    0,
-    end,
-    floor - sketch.px(ROW.first),
-    figureOf(end, job.units),
-    words('totalRun'),
-    floor,
-  );
-  if (run) sketch.place(run, 'totalRun');
-  if (!wide) return;
-  const y = floor - sketch.px(ROW.second);
+  const y = floor - sketch.px(ROW.first);
+  sketch.placeFirst(levelPlaces(sketch, 0, end, y, figureOf(end, job.units), words('totalRun'), floor), 'totalRun');
+  if (width < WIDE) return;
   const { headerX } = stringer.top;
-  const header = sketch.levelDimension(0, headerX, y, figureOf(headerX, job.units), words('headerToRiser'), floor);
-  if (header) sketch.place(header, 'headerFace');
+  const lower = floor - sketch.px(ROW.second);
+  const content = figureOf(headerX, job.units);
+  sketch.placeFirst(levelPlaces(sketch, 0, headerX, lower, content, words('headerToRiser'), floor), 'headerFace');
 }
 
-function dimensionOpening(sketch: Sketch, layout: StairLayout, words: DrawingWords): void {
+/** Between its ends, or else beside them, with its caption or without. */
+function levelPlaces(
+  sketch: Sketch,
+  x1: number,
+  x2: number,
+  y: number,
+  content: FigureText,
+  caption: string,
+  from: number,
+): readonly (readonly Mark[] | null)[] {
+  return [
+    sketch.levelDimension(x1, x2, y, content, caption, from),
+    sketch.shortDimension(x1, x2, y, content, caption, from, 1),
+    sketch.shortDimension(x1, x2, y, content, '', from, 1),
+    sketch.shortDimension(x1, x2, y, content, '', from, -1),
+  ];
+}
+
+function dimensionOpening({ sketch, layout, words }: Dimensioning): void {
   const { openingFraming } = layout.job.survey;
   if (openingFraming === null) return;
   const { headerX } = layout.stringer.top;
   const length = toMm(openingFraming);
   const top = layout.flight.totalRise;
-  const marks = sketch.levelDimension(
-    headerX - length,
-    headerX,
-    top + sketch.px(36),
-    figureOf(length, layout.job.units),
-    words('opening'),
-    top + sketch.px(4),
+  const content = figureOf(length, layout.job.units);
+  const y = top + sketch.px(36);
+  sketch.placeFirst(
+    [sketch.levelDimension(headerX - length, headerX, y, content, words('opening'), top + sketch.px(4))],
+    'survey.openingFraming',
   );
-  if (!marks || !sketch.place(marks, 'survey.openingFraming')) return;
-  for (const x of [headerX - length, headerX]) sketch.reserveLine(x, top, top + sketch.px(46));
 }
 
 /** One step's triangle, resting on the nosing line, with the unit rise and the run. */
-function drawPitch(sketch: Sketch, layout: StairLayout): void {
+function drawPitch({ sketch, layout }: Dimensioning): void {
   const { flight, job } = layout;
-  const step = Math.max(1, Math.round(flight.risers * 0.55));
-  const low = point((step - 1) * flight.run - flight.nosing, step * flight.unitRise);
-  const high = point(low.x + flight.run, low.y + flight.unitRise);
-  const corner = point(low.x, high.y);
-  const run = sketch.figure(
-    'number',
-    point((low.x + high.x) / 2, high.y + sketch.px(18)),
-    'middle',
-    figureOf(flight.run, job.units),
-    TYPE.number,
+  const shares = [0.55, 0.45, 0.65, 0.35, 0.75, 0.25];
+  sketch.placeFirst(
+    shares.map((share) => {
+      const step = Math.max(1, Math.round(flight.risers * share));
+      const low = point((step - 1) * flight.run - flight.nosing, step * flight.unitRise);
+      const high = point(low.x + flight.run, low.y + flight.unitRise);
+      const above = point((low.x + high.x) / 2, high.y + sketch.px(18));
+      const rise = figureOf(flight.unitRise, job.units);
+      // Over the nosing line, however small the step.
+      const middle = Math.max((low.y + high.y) / 2, low.y + sketch.px(TYPE.number));
+      const before = point(low.x - sketch.px(8), middle);
+      const triangle = [low, high, point(low.x, high.y)];
+      return [
+        { kind: 'shape', role: 'pitch-triangle', corners: triangle, closed: true, about: 'pitch' },
+        { ...sketch.figure('number', above, 'middle', figureOf(flight.run, job.units), TYPE.number), about: 'run' },
+        { ...sketch.figure('number', before, 'end', rise, TYPE.number), about: 'unitRise' },
+      ];
+    }),
   );
-  const rise = sketch.figure(
-    'number',
-    point(low.x - sketch.px(8), (low.y + high.y) / 2),
-    'end',
-    figureOf(flight.unitRise, job.units),
-    TYPE.number,
-  );
-  const triangle: Mark = { kind: 'shape', role: 'pitch-triangle', corners: [low, high, corner], closed: true };
-  sketch.place([triangle, run, rise], 'pitch');
 }
 
-function captionFloors(sketch: Sketch, layout: StairLayout, extent: Box, words: DrawingWords): void {
-  const { flight, job } = layout;
-  const { survey } = job;
-  const say = (amount: number, known: string, at: Point, anchor: 'start' | 'end') => {
-    if (known !== 'unknown' && amount === 0) return;
-    const text = known === 'unknown' ? words('notKnown') : words('floorToCome');
-    sketch.place([sketch.words('caption', at, anchor, text)]);
-  };
-  const above = sketch.px(13);
-  say(flight.lowerToAdd, survey.lowerToAdd.known, point(extent.right - sketch.px(4), above), 'end');
-  const beside = layout.stringer.top.headerX + sketch.px(12);
-  say(flight.upperToAdd, survey.upperToAdd.known, point(beside, flight.totalRise + above), 'start');
+interface FinishPlace {
+  readonly at: Point;
+  readonly anchor: 'start' | 'end';
 }
 
-/** Risers numbered in the air before them, treads in the wood under them. */
-function numberSteps(sketch: Sketch, layout: StairLayout): void {
-  const { flight } = layout;
-  if (flight.unitRise < sketch.px(LEAST_STEP_PIXELS)) return;
+/** Over the floor, at its end, or else before the stair. */
+function lowerPlaces({ sketch, layout, extent }: Dimensioning): readonly FinishPlace[] {
+  const y = Math.max(0, -layout.flight.lowerToAdd) + sketch.px(22);
+  return [
+    { at: point(extent.right - sketch.px(4), y), anchor: 'end' },
+    { at: point(extent.left + sketch.px(4), y), anchor: 'start' },
+  ];
+}
+
+function upperPlaces({ sketch, layout, extent }: Dimensioning): readonly FinishPlace[] {
+  const { flight, stringer, opening } = layout;
+  const y = Math.max(flight.totalRise, flight.totalRise - flight.upperToAdd) + sketch.px(22);
+  const beside = stringer.top.headerX + sketch.px(14);
+  return [
+    { at: point(beside, y), anchor: 'start' },
+    { at: point(extent.right + sketch.px(8), y), anchor: 'end' },
+    ...(opening.edgeX === null ? [] : [{ at: point(extent.left, y), anchor: 'start' } as const]),
+  ];
+}
+
+/** How much is still to be laid; a question mark where nobody knows. */
+function captionFinish(
+  { sketch, layout, words }: Dimensioning,
+  finish: Finish,
+  about: string,
+  places: readonly FinishPlace[],
+): void {
+  const amount = toMm(finish.amount);
+  const unknown = finish.known === 'unknown';
+  if (!unknown && amount === 0) return;
+  const caption = words(unknown ? 'notKnown' : 'floorToCome');
+  const content = unknown ? ({ kind: 'digits', text: '?' } as const) : figureOf(amount, layout.job.units);
+  const size = unknown ? TYPE.main : 17;
+  const gap = sketch.px(8);
+  const bare = unknown ? places.map(({ at, anchor }) => [sketch.figure('number', at, anchor, content, size)]) : [];
+  const worded = places.map(({ at, anchor }): readonly Mark[] => {
+    const number = sketch.figure('number', at, anchor, content, size);
+    const box = textBox(number);
+    const text: TextMark =
+      anchor === 'start'
+        ? sketch.words('caption', point(box.right + gap, at.y), 'start', caption)
+        : sketch.words('caption', point(box.left - gap, at.y), 'end', caption);
+    return [text, number];
+  });
+  sketch.placeFirst([...worded, ...bare], about);
+}
+
+/** How far under the subfloor of today the last level cut is marked: the text stands under the floor. */
+function dimensionHeaderMark({ sketch, layout, sheet, extent, words }: Dimensioning): void {
+  const { flight, stringer, job } = layout;
+  const today = flight.totalRise - flight.upperToAdd;
+  const { topY, headerX } = stringer.top;
+  if (Math.abs(today - topY) < sketch.px(14)) return;
+  const { floorDepth, headerDepth } = job.survey;
+  const underside = Math.min(
+    flight.totalRise - (floorDepth === null ? 0 : toMm(floorDepth)),
+    today - flight.upperSubfloor - (headerDepth === null ? 0 : toMm(headerDepth)),
+    topY,
+  );
+  const content = figureOf(sheet.headerMark, job.units);
+  const caption = captionLines(words('headerMark'));
+  const x = headerX + sketch.px(34);
+  const y = underside - sketch.px(30);
+  const right = extent.right + sketch.px(16);
+  sketch.placeFirst(
+    [point(headerX + sketch.px(18), y), point(right, y)].map((at, i) => {
+      const anchor = i === 0 ? 'start' : 'end';
+      return [
+        { kind: 'shape', role: 'dimension', closed: false, corners: [point(x, today), point(x, topY)] },
+        ...[today, topY].map((end) => sketch.tick(point(x, end))),
+        {
+          kind: 'shape',
+          role: 'dimension',
+          closed: false,
+          corners: [point(stringer.top.endX + sketch.px(4), topY), point(x + sketch.px(8), topY)],
+        },
+        sketch.figure('number', at, anchor, content, TYPE.number),
+        ...sketch.captionBeside(caption, point(at.x, at.y - sketch.px(26)), anchor),
+      ] satisfies Mark[];
+    }),
+    'headerMark',
+  );
+}
+
+/** Risers numbered in the air before them, treads in the wood under them: all of a kind, or none. */
+function numberSteps({ sketch, layout }: Dimensioning): void {
+  const { flight, stringer } = layout;
+  if (flight.unitRise < sketch.px(LEAST_STEP_PIXELS.riser)) return;
+  const number = (role: 'riser-number' | 'tread-number', i: number, at: Point) =>
+    sketch.figure(role, at, 'middle', { kind: 'digits', text: String(i) }, TYPE.small);
   for (let i = 1; i <= flight.risers; i += 1) {
-    const y = (i - 0.5) * flight.unitRise - flight.treadThickness / 2;
-    const riser = { kind: 'digits', text: String(i) } as const;
-    sketch.place([
-      sketch.figure('riser-number', point((i - 1) * flight.run - sketch.px(9), y), 'middle', riser, TYPE.small),
-    ]);
+    // The first one stands over the dots of a floor that nobody knows.
+    const lift = i === 1 && layout.job.survey.lowerToAdd.known === 'unknown' ? sketch.px(6) : 0;
+    const y = (i - 0.5) * flight.unitRise - flight.treadThickness / 2 + lift;
+    sketch.placeTight(number('riser-number', i, point((i - 1) * flight.run - sketch.px(i > 9 ? 12 : 8), y)), 'risers');
+  }
+  const wood = (stringer.stockDepth - stringer.tipInset) / flight.cos - flight.unitRise / 2;
+  if (flight.unitRise < sketch.px(LEAST_STEP_PIXELS.tread) || wood < sketch.px(24)) return;
+  for (let i = 1; i <= flight.treads; i += 1) {
+    const x = (i - 1) * flight.run + flight.run * 0.5;
+    const y = i * flight.unitRise - flight.treadThickness - sketch.px(11);
+    sketch.placeTight(number('tread-number', i, point(x, y)), 'treads');
   }
 }

@@ -3,6 +3,7 @@
  * header at the low end of the opening. Frame: layout/flight, y up.
  */
 import { point } from '../geometry/point';
+import type { Finish } from '../job/stairJob';
 import type { StairLayout } from '../layout/layoutStair';
 import { toMm } from '../units/exact';
 import type { Box, Role } from './drawing';
@@ -24,15 +25,34 @@ export function drawHouse(sketch: Sketch, layout: StairLayout, extent: Box): voi
 function drawLowerFloor(sketch: Sketch, layout: StairLayout, extent: Box): void {
   const today = -layout.flight.lowerToAdd;
   const step = sketch.px(HATCH_PIXELS);
-  for (let x = extent.left; x < extent.right; x += step) {
-    sketch.line('ground-hatch', point(x, today), point(x - step * 0.6, today - step * 0.6));
+  const deep = Math.min(step * 0.8, today - extent.bottom);
+  for (let x = extent.left + deep; x < extent.right; x += step) {
+    sketch.line('ground-hatch', point(x, today), point(x - deep, today - deep));
   }
-  sketch.line('floor-today', point(extent.left, today), point(extent.right, today));
-  const lower = layout.job.survey.lowerToAdd;
-  if (lower.known === 'unknown')
-    sketch.line('unknown', point(extent.left, today + sketch.px(6)), point(extent.right, today + sketch.px(6)));
-  else if (layout.flight.lowerToAdd !== 0) sketch.line('to-come', point(extent.left, 0), point(extent.right, 0));
+  drawFloor(sketch, { left: extent.left, right: extent.right }, today, 0, layout.job.survey.lowerToAdd, LOWER);
 }
+
+const LOWER = 'survey.lowerToAdd';
+const UPPER = 'survey.upperToAdd';
+
+/** A floor as the tape found it, and what is still to be laid on it or taken off; dots where nobody knows. */
+function drawFloor(
+  sketch: Sketch,
+  span: { readonly left: number; readonly right: number },
+  today: number,
+  finished: number,
+  finish: Finish,
+  about: string,
+): void {
+  const across = (y: number) => [point(span.left, y), point(span.right, y)];
+  sketch.lineAbout('survey.rise', 'floor-today', ...across(today));
+  sketch.keepClear(...across(today));
+  if (finish.known === 'unknown') sketch.lineAbout(about, 'unknown', ...across(today + sketch.px(UNKNOWN_PIXELS)));
+  else if (finished !== today) sketch.lineAbout(about, 'to-come', ...across(finished));
+}
+
+/** How far over the floor of today the dots of an unknown finish lie. */
+const UNKNOWN_PIXELS = 7;
 
 /**
  * @param face x of the header's face towards the opening
@@ -48,16 +68,34 @@ function drawUpperFloor(sketch: Sketch, layout: StairLayout, face: number, away:
   const bottom = headerTop - header.depth;
   const plies = face + side * HEADER_PLIES;
   const role: Role = header.known ? 'house' : 'unknown';
+  const span = { left: Math.min(face, away), right: Math.max(face, away) };
   sketch.rectangle(role, Math.min(plies, away), bottom, Math.max(plies, away), headerTop);
-  sketch.crossCut(role, Math.min(face, plies), bottom, Math.max(face, plies), headerTop);
-  sketch.rectangle('house', Math.min(face, away), headerTop, Math.max(face, away), today);
-  sketch.line('floor-today', point(face, today), point(away, today));
-  if (job.survey.upperToAdd.known === 'unknown')
-    sketch.line('unknown', point(face, today + sketch.px(6)), point(away, today + sketch.px(6)));
-  else if (flight.upperToAdd !== 0) sketch.line('to-come', point(face, finished), point(away, finished));
+  sketch.crossCut(role, Math.min(face, plies), bottom, Math.max(face, plies), headerTop, 'survey.headerDepth');
+  sketch.rectangle('house', span.left, headerTop, span.right, today, 'survey.upperSubfloor');
+  drawFloor(sketch, span, today, finished, job.survey.upperToAdd, UPPER);
+  breakOff(sketch, away, bottom, today, side);
+  const lower = job.survey.floorDepth === null ? bottom : finished - toMm(job.survey.floorDepth);
+  sketch.keepClear(point(face, today), point(face, Math.min(bottom, lower)));
+  sketch.keepClear(point(face, Math.min(bottom, lower)), point(away, Math.min(bottom, lower)));
   if (job.survey.floorDepth === null) return;
-  const ceiling = finished - toMm(job.survey.floorDepth);
-  sketch.line('to-come', point(face, ceiling), point(away, ceiling));
+  sketch.lineAbout('survey.floorDepth', 'to-come', point(face, lower), point(away, lower));
+}
+
+/** The floor goes on where the drawing ends: a line with a kink in it. */
+function breakOff(sketch: Sketch, x: number, bottom: number, top: number, side: 1 | -1): void {
+  const [reach, kink] = [sketch.px(9), sketch.px(5) * side];
+  const middle = (bottom + top) / 2;
+  const room = (top - bottom) / 2;
+  if (room < 2 * kink * side) return;
+  sketch.line(
+    'leader',
+    point(x, top + reach),
+    point(x, middle + kink * side),
+    point(x + kink, middle + (kink * side) / 2),
+    point(x - kink, middle - (kink * side) / 2),
+    point(x, middle - kink * side),
+    point(x, bottom - reach),
+  );
 }
 
 /** Wallboard or trim on the low-end header: the edge that a head meets. */
@@ -67,7 +105,7 @@ function drawLining(sketch: Sketch, layout: StairLayout): void {
   const { floorDepth, headerLining } = layout.job.survey;
   const top = layout.flight.totalRise;
   const bottom = floorDepth === null ? top - shownHeaderDepth(layout).depth : top - toMm(floorDepth);
-  sketch.rectangle('house', edgeX - toMm(headerLining), bottom, edgeX, top);
+  sketch.rectangle('house', edgeX - toMm(headerLining), bottom, edgeX, top, 'survey.headerLining');
 }
 
 /** Depth of the floor that is drawn: what is known of it, else a usual joist, dotted. */

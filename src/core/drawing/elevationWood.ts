@@ -9,11 +9,11 @@ const NOSING_BACK = 60;
 
 export function drawWood(sketch: Sketch, layout: StairLayout): void {
   const { stringer, flight } = layout;
-  sketch.shape('stringer', stringer.outline);
+  sketch.shape('stringer', stringer.outline, 'stringer.stockDepth');
   if (stringer.kicker !== null) {
     const { width, height } = stringer.kicker;
     const x = flight.riserThickness;
-    sketch.crossCut('kicker', x, flight.seatHeight, x + width, flight.seatHeight + height);
+    sketch.crossCut('kicker', x, flight.seatHeight, x + width, flight.seatHeight + height, 'stringer.kicker');
   }
   drawHanger(sketch, layout);
   drawRisers(sketch, layout);
@@ -25,7 +25,7 @@ function drawHanger(sketch: Sketch, layout: StairLayout): void {
   if (top.hanger === 0) return;
   const bottom = top.topY - top.plumbCut;
   const upper = hasHangerBoard(layout.job.stringer.top) ? underLandingNosing(layout) : top.topY;
-  sketch.rectangle('hanger', top.endX, bottom, top.headerX, upper);
+  sketch.rectangle('hanger', top.endX, bottom, top.headerX, upper, 'stringer.hanger');
 }
 
 function drawRisers(sketch: Sketch, layout: StairLayout): void {
@@ -39,7 +39,7 @@ function drawRisers(sketch: Sketch, layout: StairLayout): void {
     const atTop = i === flight.risers && isHung(job.stringer.top);
     if (atTop && job.stringer.top === 'hanger-is-riser') return;
     const head = atTop ? underLandingNosing(layout) : i * flight.unitRise - flight.treadThickness;
-    sketch.rectangle('riser', face, foot, face + thick, head);
+    sketch.rectangle('riser', face, foot, face + thick, head, 'steps.riserThickness');
   }
 }
 
@@ -49,12 +49,19 @@ function drawTreads(sketch: Sketch, layout: StairLayout): void {
     const front = (i - 1) * flight.run - flight.nosing;
     const depth = i === flight.treads ? rips.lastTreadDepth : rips.treadDepth;
     const top = i * flight.unitRise;
-    sketch.rectangle('tread', front, top - flight.treadThickness, front + depth, top);
+    sketch.rectangle('tread', front, top - flight.treadThickness, front + depth, top, 'steps.treadThickness');
   }
   if (!isHung(layout.job.stringer.top)) return;
   const front = flight.runToTopRiser - flight.nosing;
   const back = layout.stringer.top.headerX + NOSING_BACK;
-  sketch.rectangle('landing-nosing', front, underLandingNosing(layout), back, flight.totalRise);
+  sketch.rectangle(
+    'landing-nosing',
+    front,
+    underLandingNosing(layout),
+    back,
+    flight.totalRise,
+    'steps.upperNosingThickness',
+  );
 }
 
 function underLandingNosing(layout: StairLayout): number {

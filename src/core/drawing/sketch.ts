@@ -1,31 +1,44 @@
 /**
  * Puts marks on a drawing and keeps its words apart: whatever carries text is placed in order of
- * rank, and what would touch an earlier text is left out whole, never shrunk and never laid over.
+ * rank. What would touch an earlier text, lie across a line that is kept clear, or leave the frame
+ * goes to its next place, and is left out whole where it has none: never shrunk, never laid over.
  */
 import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
 import type { About, Box, FigureText, Mark, Role, ShapeMark, TextMark } from './drawing';
+import { clipLineToBox } from './strip';
 
 /** Sizes in pixels of the view. Digits that a hand marks from are larger than words. */
 export const TYPE = { main: 24, number: 19, caption: 14, small: 14 } as const;
 const TICK = 6;
 const GAP = 5;
 const OVERRUN = 8;
+/** A text beside a dimension line keeps this far from it. */
+const BESIDE = 14;
 /** Air that stays round a text. */
 const AIR = 3;
 /** Widths in ems, a little more than any system font takes: a text may seem wider, never narrower. */
 const WORD_EM = 0.56;
 const DIGIT_EM = 0.6;
 const FRACTION_SIZE = 0.69;
+/** From the bar of a stacked fraction to the outer edge of its digits and a little more, in ems of the whole number. */
+const STACKED_HALF = 0.68;
 /** Letters in one line of a caption beside an upright line. */
 const LONGEST_LINE = 16;
 
 export class Sketch {
   readonly marks: Mark[] = [];
   private readonly taken: Box[] = [];
+  private readonly clear: (readonly [Point, Point])[] = [];
 
-  /** @param perPixel millimetres of the drawing to one pixel */
-  constructor(readonly perPixel: number) {}
+  /**
+   * @param perPixel millimetres of the drawing to one pixel
+   * @param within what is shown: nothing with a text is placed beyond it
+   */
+  constructor(
+    readonly perPixel: number,
+    private readonly within: Box | null = null,
+  ) {}
 
   px(pixels: number): number {
     return pixels * this.perPixel;
@@ -47,9 +60,15 @@ export class Sketch {
     this.marks.push(lineMark(role, corners));
   }
 
+  /** A line that lights up with what it is about, if it is about anything. */
+  lineAbout(about: About | undefined, role: Role, ...corners: Point[]): void {
+    const mark = lineMark(role, corners);
+    this.marks.push(about === undefined ? mark : { ...mark, about });
+  }
+
   /** A framing member cut across: a box with its two diagonals. */
-  crossCut(role: Role, left: number, bottom: number, right: number, top: number): void {
-    this.rectangle(role, left, bottom, right, top);
+  crossCut(role: Role, left: number, bottom: number, right: number, top: number, about?: About): void {
+    this.rectangle(role, left, bottom, right, top, about);
     this.line('leader', point(left, bottom), point(right, top));
     this.line('leader', point(left, top), point(right, bottom));
   }
@@ -62,21 +81,64 @@ export class Sketch {
     return { kind: 'text', role, at, anchor, size: this.px(pixels), content };
   }
 
-  /** Keeps an upright line free of text that is not placed yet. */
-  reserveLine(x: number, bottom: number, top: number): void {
-    this.taken.push({ left: x - this.px(AIR), right: x + this.px(AIR), bottom, top });
+  /** Keeps a line free of text that is not placed yet. */
+  keepClear(...corners: readonly Point[]): void {
+    this.clear.push(...segments(corners));
   }
 
   /**
-   * Places a group of marks if none of its texts touches an earlier one.
+   * Places a group of marks if its texts touch nothing and its lines go through no earlier text.
+   * @param about what those marks belong to that do not say so themselves
    * @returns whether it was placed
    */
   place(group: readonly Mark[], about?: About): boolean {
-    const boxes = group.flatMap((mark) => (mark.kind === 'text' ? [grow(textBox(mark), this.px(AIR))] : []));
-    if (boxes.some((box) => this.taken.some((other) => overlap(box, other)))) return false;
+    const texts = group.flatMap((mark) => (mark.kind === 'text' ? [textBox(mark)] : []));
+    if (texts.some((box, i) => texts.slice(i + 1).some((other) => overlap(box, other)))) return false;
+    const boxes = texts.map((box) => grow(box, this.px(AIR)));
+    const lines = group.flatMap((mark) => (mark.kind === 'shape' && !mark.closed ? segments(mark.corners) : []));
+    if (!boxes.every((box) => this.isFree(box)) || !this.areInside(lines)) return false;
+    if (lines.some(([a, b]) => this.taken.some((box) => clipLineToBox(a, b, box) !== null))) return false;
     this.taken.push(...boxes);
-    this.marks.push(...(about === undefined ? group : group.map((mark) => ({ ...mark, about }))));
+    this.clear.push(...lines);
+    this.marks.push(...(about === undefined ? group : group.map((mark) => ({ about, ...mark }))));
     return true;
+  }
+
+  /** The same text, moved sideways into the frame where it would stick out. */
+  inside(mark: TextMark): TextMark {
+    const { within } = this;
+    if (within === null) return mark;
+    const box = grow(textBox(mark), this.px(AIR));
+    const move = Math.max(0, within.left - box.left) - Math.max(0, box.right - within.right);
+    return { ...mark, at: point(mark.at.x + move, mark.at.y) };
+  }
+
+  /** A small number that stands in a corner: without air of its own, but over no other text. */
+  placeTight(mark: TextMark, about: About): void {
+    const box = textBox(mark);
+    if (this.taken.some((other) => overlap(box, other)) || !this.isShown(box)) return;
+    this.taken.push(box);
+    this.marks.push({ ...mark, about });
+  }
+
+  private isShown(box: Box): boolean {
+    return this.within === null || isWithin(box, this.within);
+  }
+
+  /** The first of several places for the same thing that is free. */
+  placeFirst(places: Iterable<readonly Mark[] | null>, about?: About): boolean {
+    for (const group of places) if (group !== null && this.place(group, about)) return true;
+    return false;
+  }
+
+  private isFree(box: Box): boolean {
+    if (!this.isShown(box)) return false;
+    if (this.taken.some((other) => overlap(box, other))) return false;
+    return this.clear.every(([a, b]) => clipLineToBox(a, b, box) === null);
+  }
+
+  private areInside(lines: readonly (readonly [Point, Point])[]): boolean {
+    return lines.every(([a, b]) => this.isShown(boxOf([a, b])));
   }
 
   /** A level dimension with its number above the line and its caption below; null if it does not fit between the ends. */
@@ -106,6 +168,29 @@ export class Sketch {
       number,
     ];
     return boxWidth(textBox(under)) > room || caption === '' ? marks : [...marks, under];
+  }
+
+  /** A level dimension that is too short for its number: it stands behind the line's right end, or before its left. */
+  shortDimension(
+    x1: number,
+    x2: number,
+    y: number,
+    content: FigureText,
+    caption: string,
+    from: number,
+    side: 1 | -1,
+  ): readonly Mark[] {
+    const beside = (side === 1 ? Math.max(x1, x2) : Math.min(x1, x2)) + side * this.px(BESIDE);
+    const anchor = side === 1 ? 'start' : 'end';
+    const number = this.figure('number', point(beside, y), anchor, content, TYPE.number);
+    const after = beside + side * (boxWidth(textBox(number)) + this.px(8));
+    return [
+      lineMark('dimension', [point(x1, y), point(x2, y)]),
+      ...this.ends(point(x1, y), point(x2, y)),
+      ...[x1, x2].map((x) => this.extension(point(x, from), point(x, y))),
+      number,
+      ...(caption === '' ? [] : [this.words('caption', point(after, y), anchor, caption)]),
+    ];
   }
 
   /**
@@ -154,30 +239,50 @@ export class Sketch {
   ): readonly Mark[] {
     const needed = this.px(TYPE.main * 1.5 + caption.length * TYPE.caption * 1.25 + 4 * TICK);
     if (Math.abs(y2 - y1) > needed) return this.uprightDimension(y1, y2, x, content, caption, from);
-    const middle = (y1 + y2) / 2;
-    const toRight = x >= from;
-    const beside = x + this.px(toRight ? 14 : -14);
-    const anchor = toRight ? 'start' : 'end';
+    return this.besideDimension(y1, y2, x, content, caption, from, x >= from ? 1 : -1);
+  }
+
+  /**
+   * An upright dimension whose line is whole, with its number and caption beside it.
+   * @param side 1 to the right of the line, −1 to the left
+   * @param middle height of the text; left out, that of the line's middle
+   */
+  besideDimension(
+    y1: number,
+    y2: number,
+    x: number,
+    content: FigureText,
+    caption: readonly string[],
+    from: number,
+    side: 1 | -1,
+    middle = (y1 + y2) / 2,
+  ): readonly Mark[] {
+    const beside = x + side * this.px(BESIDE);
+    const anchor = side === 1 ? 'start' : 'end';
     return [
       lineMark('dimension', [point(x, y1), point(x, y2)]),
       ...this.ends(point(x, y1), point(x, y2)),
       ...[y1, y2].map((y) => this.extension(point(from, y), point(x, y))),
       this.figure('number-main', point(beside, middle + this.px(14)), anchor, content, TYPE.main),
-      ...caption.map((text, i) =>
-        this.words(
-          'caption',
-          point(beside, middle + this.px(14 - TYPE.main * 1.15 - i * TYPE.caption * 1.25)),
-          anchor,
-          text,
-        ),
-      ),
+      ...this.captionBeside(caption, point(beside, middle + this.px(14 - TYPE.main * 1.15)), anchor),
     ];
+  }
+
+  /** Lines of a caption, one under the other, the first one at a point. */
+  captionBeside(caption: readonly string[], at: Point, anchor: TextMark['anchor']): readonly TextMark[] {
+    return caption.map((text, i) =>
+      this.words('caption', point(at.x, at.y - this.px(i * TYPE.caption * 1.25)), anchor, text),
+    );
   }
 
   /** 45° ticks across both ends of a dimension line. */
   private ends(a: Point, b: Point): Mark[] {
+    return [a, b].map((end) => this.tick(end));
+  }
+
+  tick({ x, y }: Point): Mark {
     const reach = this.px(TICK);
-    return [a, b].map(({ x, y }) => lineMark('tick', [point(x - reach, y - reach), point(x + reach, y + reach)]));
+    return lineMark('tick', [point(x - reach, y - reach), point(x + reach, y + reach)]);
   }
 
   /** From the object, with a gap, to just past the dimension line. */
@@ -200,7 +305,7 @@ export function textBox(mark: TextMark): Box {
   const width = contentEms(mark.content) * mark.size;
   const left = mark.anchor === 'start' ? mark.at.x : mark.anchor === 'end' ? mark.at.x - width : mark.at.x - width / 2;
   const stacked = mark.content.kind === 'tape' && mark.content.number.numerator !== 0;
-  const half = mark.size * (stacked ? 0.8 : 0.5);
+  const half = mark.size * (stacked ? STACKED_HALF : 0.5);
   return { left, right: left + width, bottom: mark.at.y - half, top: mark.at.y + half };
 }
 
@@ -247,6 +352,21 @@ export function captionLines(text: string): readonly string[] {
     const at = spaces.sort((a, b) => Math.abs(a - middle) - Math.abs(b - middle))[0];
     return at === undefined ? [piece] : [piece.slice(0, at), piece.slice(at + 1)];
   });
+}
+
+/** The straight pieces of a line. */
+function segments(corners: readonly Point[]): (readonly [Point, Point])[] {
+  return corners.slice(1).map((corner, i) => [corners[i] as Point, corner] as const);
+}
+
+export function boxOf(corners: readonly Point[]): Box {
+  const xs = corners.map(({ x }) => x);
+  const ys = corners.map(({ y }) => y);
+  return { left: Math.min(...xs), right: Math.max(...xs), bottom: Math.min(...ys), top: Math.max(...ys) };
+}
+
+export function isWithin(box: Box, outer: Box): boolean {
+  return box.left >= outer.left && box.right <= outer.right && box.bottom >= outer.bottom && box.top <= outer.top;
 }
 
 function boxWidth(box: Box): number {

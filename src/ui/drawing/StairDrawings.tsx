@@ -3,7 +3,7 @@ import { useCallback, useMemo } from 'react';
 import { drawBoard } from '../../core/drawing/board';
 import { drawHeel, drawTopEnd } from '../../core/drawing/details';
 import type { Drawing, DrawingWords, View } from '../../core/drawing/drawing';
-import { drawElevation } from '../../core/drawing/elevation';
+import { drawElevation, elevationHeight } from '../../core/drawing/elevation';
 import { drawStep } from '../../core/drawing/stepDetail';
 import type { StairPlan } from '../../core/plan/planStair';
 import type { Speaker } from '../../text/say';
@@ -19,8 +19,6 @@ interface StairDrawingProps {
 
 type Draw = (plan: StairPlan, view: View, words: DrawingWords) => Drawing;
 
-/** What of the house stands beside the stair, and the room round it: the place gets the stair's own proportion. */
-const BESIDE = { wide: 1400, high: 210 };
 const DEGREES = 180 / Math.PI;
 
 export function Elevation({ plan, lit }: StairDrawingProps) {
@@ -100,12 +98,6 @@ function Shown({ plan, lit, draw, heightFor, alternative }: ShownProps) {
 
 function useDrawingWords(say: Speaker): DrawingWords {
   return useCallback((word) => say(`drawing.${word}`), [say]);
-}
-
-function elevationHeight(width: number, { layout }: StairPlan): number {
-  const proportion = (layout.stringer.top.headerX + BESIDE.wide) / (layout.flight.totalRise + BESIDE.high);
-  const room = width >= 760 ? { x: 206, y: 190 } : width >= 460 ? { x: 126, y: 118 } : { x: 118, y: 74 };
-  return Math.round(Math.min(660, Math.max(220, (width - room.x) / Math.max(1, proportion) + room.y)));
 }
 
 function detailHeight(width: number): number {

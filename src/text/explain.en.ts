@@ -1,0 +1,4 @@
+/** Where numbers come from. */
+export const explainEn = {
+  'explain.close': 'Close',
+} as const;
