@@ -82,10 +82,6 @@ export class PageSketch {
     this.marks.push(...drawn.map((mark) => ({ ...mark, about })));
   }
 
-  figureWidth(role: Role, content: FigureText, size: number): number {
-    return printedEms({ kind: 'text', role, at: point(0, 0), anchor: 'start', size, content }, this.measure) * size;
-  }
-
   /** Running text from the given height down. @returns the height under its last line */
   paragraph(role: Role, left: number, top: number, room: number, text: string, size: number): number {
     let y = top;

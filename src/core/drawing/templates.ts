@@ -90,7 +90,11 @@ export const makeHeel: Maker = ({ layout }, words, measure) => {
   if (heel.heelX - bearingFrom > 40) {
     pen.label(point(seatMiddle, flight.seatHeight + 11), 'middle', 'seat', heel.heelX - bearingFrom);
   }
-  if (kicker !== null) pen.kicker(point(toeX + 9, flight.seatHeight + kicker.height + 12), kicker);
+  if (kicker !== null) {
+    const over = flight.seatHeight + kicker.height + 21;
+    pen.label(point(toeX + 9, over), 'start', 'kickerWide', kicker.width);
+    pen.label(point(toeX + 50, over), 'start', 'kickerHigh', kicker.height);
+  }
   pen.label(
     point(seatMiddle, flight.seatHeight + Math.min(60, heel.firstRiserCut * 0.42)),
     'middle',
@@ -239,17 +243,6 @@ class Pen {
     this.sketch.together(word, () => {
       this.sketch.figure('number-main', at, figureOf(mm, this.layout.job.units), NUMBER, anchor);
       this.sketch.words('body', point(at.x, at.y - NUMBER * 1.05), this.say(word), PRINT.body, anchor);
-    });
-  }
-
-  kicker(at: Point, { width, height }: { readonly width: number; readonly height: number }): void {
-    const { units } = this.layout.job;
-    this.sketch.together('kicker', () => {
-      this.sketch.figure('number', at, figureOf(width, units), PRINT.strong, 'start');
-      const after = at.x + this.sketch.figureWidth('number', figureOf(width, units), PRINT.strong) + 2;
-      this.sketch.words('body', point(after, at.y), '×', PRINT.body);
-      this.sketch.figure('number', point(after + 5, at.y), figureOf(height, units), PRINT.strong);
-      this.sketch.words('body', point(at.x, at.y + PRINT.strong * 1.3), this.say('kicker'), PRINT.body);
     });
   }
 

@@ -58,12 +58,13 @@ function split(
   grid: number,
   isFull: boolean,
 ): readonly (readonly [number, number])[] {
+  const first = datum + Math.floor((from - datum) / grid) * grid;
+  const last = datum + Math.ceil((to - datum) / grid) * grid;
+  if (last - first <= room) return [[first, last]];
   if (to - from <= room) return [[from, to]];
   const size = Math.floor(room / grid) * grid;
   const step = size - Math.ceil(OVERLAP / grid) * grid;
-  const first = datum + Math.floor((from - datum) / grid) * grid;
   const count = 1 + Math.ceil((to - first - size) / step);
-  const last = datum + Math.ceil((to - datum) / grid) * grid;
   return Array.from({ length: count }, (_, i) => {
     const end = first + i * step + size;
     const least = first + i * step + Math.min(size, Math.ceil(NARROWEST / grid) * grid);

@@ -6,6 +6,7 @@ import { hatchAlong, type Stroke } from '../../core/drawing/hatch';
 import { PageSketch, PRINT } from '../../core/drawing/pageSketch';
 import { clipLineToBox } from '../../core/drawing/strip';
 import { point } from '../../core/geometry/point';
+import type { StairPlan } from '../../core/plan/planStair';
 import { mmToInches } from '../../core/units/exact';
 import { tapeText } from '../../core/units/format';
 import { roundTo } from '../../core/units/rounding';
@@ -25,8 +26,9 @@ import { type CellText, type Column, drawTable, FIGURES, figure, type TableStyle
 
 const DEGREES = 180 / Math.PI;
 const RIGHT_ANGLE = 90;
-/** The risers that the rounded marks will give, along the foot. */
-const AS_CUT_HEIGHT = 19;
+/** The risers that the rounded marks will give, along the foot: height of a row, and how many it holds. */
+const AS_CUT_ROW = 13;
+const AS_CUT_MOST = 16;
 const GAP = 6;
 /** At the scale of a whole board on a sheet. */
 const SMALL_HATCH = { reach: 2.4, spacing: 1.5 };
@@ -53,7 +55,7 @@ export const makeStringerSheet: LeafMaker = (context) => {
     scale: { kind: 'ratio', ratio: board.ratio },
     marks: [],
   };
-  const bottom = content.bottom + AS_CUT_HEIGHT + 2;
+  const bottom = content.bottom + asCutHeight(plan) + 2;
   const rows = markRows(context);
   // Long boards take two rows, and their tables a sheet of their own: nothing is squeezed or left out.
   const onFirst = top - bottom >= Math.max(CHECKS_HEIGHT, rows.length * CLOSEST + HEADS);
@@ -201,16 +203,26 @@ function drawChecks(context: LeafContext, sketch: PageSketch, top: number, botto
 function drawAsCut({ say, content, plan }: LeafContext, sketch: PageSketch): void {
   const { asCut } = plan.layout.stringer;
   const { units } = plan.layout.job;
-  const top = content.bottom + AS_CUT_HEIGHT;
+  const top = content.bottom + asCutHeight(plan);
   sketch.level('rule', content.left, content.right, top);
   const spread = figureOf(asCut.spread, units, 'up');
   const shown = spread.kind === 'digits' ? spread.text : tapeText(spread.number);
   sketch.words('small', point(content.left, top - 3), say('sheets.asCut', { spread: shown }), PRINT.small);
-  const width = (content.right - content.left) / asCut.risers.length;
-  const size = Math.min(PRINT.figure, width / 3.4);
+  const perRow = Math.ceil(asCut.risers.length / asCutRows(plan));
+  const width = (content.right - content.left) / perRow;
   asCut.risers.forEach((riser, i) => {
-    const x = content.left + width * (i + 0.5);
-    sketch.figure('number', point(x, top - 9), figureOf(riser, units), size, 'middle');
-    sketch.words('small', point(x, top - 15.5), String(i + 1), Math.min(PRINT.small, size), 'middle');
+    const x = content.left + width * ((i % perRow) + 0.5);
+    const y = top - 9 - Math.floor(i / perRow) * AS_CUT_ROW;
+    sketch.figure('number', point(x, y), figureOf(riser, units), PRINT.figure, 'middle');
+    sketch.words('small', point(x, y - 6), String(i + 1), PRINT.small, 'middle');
   });
+}
+
+/** So many that a riser has room for its fraction. */
+function asCutRows({ layout }: StairPlan): number {
+  return Math.ceil(layout.stringer.asCut.risers.length / AS_CUT_MOST);
+}
+
+function asCutHeight(plan: StairPlan): number {
+  return 6 + AS_CUT_ROW * asCutRows(plan);
 }
