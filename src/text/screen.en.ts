@@ -1,13 +1,16 @@
 /** What the page says. US trade terms; `ukTerms` replaces what the UK trade calls otherwise. */
 
+import { chooseEn } from './choose.en';
 import { explainEn } from './explain.en';
 import { fieldsEn } from './fields.en';
 import { findingsEn } from './findings.en';
 import { keypadEn } from './keypad.en';
 import { measureEn } from './measure.en';
+import { printEn } from './print.en';
 import { resultsEn } from './results.en';
 import { sightEn } from './sight.en';
 import { stepsEn } from './steps.en';
+import { walkEn } from './walk.en';
 
 export const screenEn = {
   ...explainEn,
@@ -15,7 +18,10 @@ export const screenEn = {
   ...findingsEn,
   ...keypadEn,
   ...measureEn,
+  ...printEn,
   ...resultsEn,
+  ...chooseEn,
+  ...walkEn,
   ...sightEn,
   ...stepsEn,
 

@@ -5,7 +5,7 @@ import { parseLength, withUnit } from '../../src/core/units/length';
 import { isTextKey } from '../../src/text/say';
 import { type Entry, entryOf, markIn, type PadKey, type PadUnit, press } from '../../src/ui/keypad/keypadText';
 
-const digits = (text: string): PadKey[] => [...text].map((digit) => ({ kind: 'digit', digit }));
+const digits = (text: string): PadKey[] => text.split('').map((digit) => ({ kind: 'digit', digit }));
 const tape = (sixteenths: number): PadKey => ({ kind: 'tape', sixteenths });
 const nudge = (thirtySeconds: number): PadKey => ({ kind: 'nudge', thirtySeconds });
 const unit = (name: PadUnit): PadKey => ({ kind: 'unit', unit: name });

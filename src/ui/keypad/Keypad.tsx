@@ -2,7 +2,8 @@
  * The length keypad at the bottom of the screen: whole numbers, and an inch of tape to point at. It writes
  * into the field in hand, which keeps the focus; every key is one tap.
  */
-import { type FocusEvent, type ReactNode, useContext, useEffect, useRef, useState, useSyncExternalStore } from 'react';
+import { type ReactNode, useContext, useEffect, useRef, useState, useSyncExternalStore } from 'react';
+import { flushSync } from 'react-dom';
 import { Echo } from '../fields/LengthField';
 import { useStair } from '../stairOnShow';
 import { useBench, usePlannerState } from '../usePlanner';
@@ -11,6 +12,8 @@ import type { Entry, PadKey } from './keypadText';
 import { nameOfField, nextStop } from './nextStop';
 import { EndKeys, InchKeys, MetricKeys, SwapKey } from './PadKeys';
 import { useCoarsePointer } from './useCoarsePointer';
+import { useHeldFocus } from './useHeldFocus';
+import { useNextWords } from './useNextWords';
 import { useRoomForPad } from './useRoomForPad';
 
 /** Gives every length field inside a keypad, and shows it while one is in hand. */
@@ -45,16 +48,9 @@ function Pad({ desk, hand, entry }: PadProps) {
   const pad = useRef<HTMLElement>(null);
   useRoomForPad(pad, hand.input, gloves);
   const next = useNextWords(hand.input);
+  useHeldFocus(pad, desk, hand);
   const onKey = (key: PadKey) => desk.press(key);
   const inInches = entry.unit === 'in';
-
-  /** From a key of the pad to somewhere else on the page: the field is left only now. */
-  function onBlur(event: FocusEvent<HTMLElement>): void {
-    const to = event.relatedTarget;
-    if (to === hand.input || (to instanceof Element && to.closest('[data-keypad-part]') !== null)) return;
-    hand.leave();
-    desk.letGo(hand.input);
-  }
 
   return (
     <section
@@ -63,10 +59,6 @@ function Pad({ desk, hand, entry }: PadProps) {
       data-keypad-part=""
       data-face={inInches ? face : 'whole'}
       aria-label={say('keypad.label', { field: nameOfField(hand.input) })}
-      // The field keeps the focus, and with it the caret and what a screen reader reads.
-      onPointerDown={(event) => event.preventDefault()}
-      onMouseDown={(event) => event.preventDefault()}
-      onBlur={onBlur}
     >
       <PadBar desk={desk} hand={hand} entry={entry} gloves={gloves} />
       <div className="pad-keys">
@@ -95,8 +87,7 @@ function PadBar({ desk, hand, entry, gloves }: PadProps & { readonly gloves: boo
 
   /** The system's keyboard comes only to a field that takes the focus anew. */
   function toSystemKeyboard(): void {
-    desk.show(false);
-    hand.input.inputMode = 'text';
+    flushSync(() => desk.show(false));
     hand.input.blur();
     hand.input.focus();
   }
@@ -131,24 +122,14 @@ function PadBar({ desk, hand, entry, gloves }: PadProps & { readonly gloves: boo
   );
 }
 
-/** What comes next may have come or gone with the last key: looked up once the page shows it. */
-function useNextWords(input: HTMLInputElement): { readonly words: string; readonly isButton: boolean } | null {
-  const [next, setNext] = useState<{ words: string; isButton: boolean } | null>(null);
-  useEffect(() => {
-    const stop = nextStop(input);
-    const found = stop === null ? null : { words: stop.words, isButton: stop.isButton };
-    setNext((before) => (before?.words === found?.words ? before : found));
-  });
-  return next;
-}
-
 function goOn({ input }: FieldInHand): void {
   const stop = nextStop(input);
   if (stop === null) input.blur();
   else stop.go();
 }
 
+/** The field has to have taken the answer before it is left: it keeps what it knows when the focus goes. */
 function answerNotKnown(hand: FieldInHand): void {
-  hand.notKnown?.();
+  flushSync(() => hand.notKnown?.());
   goOn(hand);
 }

@@ -3,10 +3,11 @@ import type { FigureText } from '../../core/drawing/drawing';
 import { Figure } from '../numbers/Figure';
 import { useStair } from '../stairOnShow';
 import { markIn, type PadKey, type PadUnit } from './keypadText';
+import type { NextWords } from './useNextWords';
 
 type OnKey = (key: PadKey) => void;
 
-const DIGITS = [...'1234567890'];
+const DIGITS = '1234567890'.split('');
 const SIXTEENTHS = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15];
 const EIGHTHS = SIXTEENTHS.filter((mark) => mark % 2 === 0);
 
@@ -103,7 +104,7 @@ export function MetricKeys({ unit, onKey }: { readonly unit: PadUnit; readonly o
 
 interface EndKeysProps {
   readonly negative: boolean;
-  readonly next: { readonly words: string; readonly isButton: boolean } | null;
+  readonly next: NextWords | null;
   readonly onKey: OnKey;
   readonly onNotKnown: (() => void) | null;
   readonly onNext: () => void;

@@ -1,7 +1,8 @@
-/** Print: the working sheets as the browser prints them. True-size templates are another matter. */
+/** Print: the working sheets as the browser prints them. Files and true-size templates are made beside them. */
 import type { StairPlan } from '../../core/plan/planStair';
 import { Board, Elevation, Heel, TopEnd } from '../drawing/StairDrawings';
 import { Findings } from '../findings/Findings';
+import { FilesPart } from '../print/FilesPart';
 import { MarksTable, RipsTable, StoryPole } from '../results/MarkTables';
 import { BoardSheet, CheckSheet, FloorSheet, HeadSheet, SquareSheet, WidthSheet } from '../results/NumberSheets';
 import { RiserStrip } from '../results/RiserStrip';
@@ -18,6 +19,7 @@ export function PrintStep({ plan }: { readonly plan: StairPlan }) {
           {say('print.now')}
         </button>
       </div>
+      <FilesPart plan={plan} />
       <div className="print-pages">
         <PrintHead plan={plan} />
         <section className="sheet print-page" aria-label={say('drawing.elevation')}>

@@ -29,8 +29,8 @@ export function BigNumber({ figure, longest }: BigNumberProps) {
   const frame = frameFor(longest, size);
   const parts = partsOf(figure);
   return (
-    <div className="walk-number" ref={place} aria-hidden="true">
-      <svg viewBox={`0 0 ${frame.width} ${frame.height}`} preserveAspectRatio="xMidYMid meet">
+    <div className="walk-number" ref={place}>
+      <svg aria-hidden="true" viewBox={`0 0 ${frame.width} ${frame.height}`} preserveAspectRatio="xMidYMid meet">
         <Whole parts={parts} frame={frame} />
         {parts.numerator !== '' && <Fraction parts={parts} frame={frame} />}
         {parts.heavy && <Heavy parts={parts} frame={frame} />}
@@ -61,12 +61,7 @@ function Fraction({ parts, frame }: PartProps) {
   const left = (text: string) => middle - (text.length * DIGIT * share) / 2;
   return (
     <>
-      <Digits
-        text={parts.numerator}
-        left={left(parts.numerator)}
-        foot={stackMiddle - half - BAR.air}
-        share={share}
-      />
+      <Digits text={parts.numerator} left={left(parts.numerator)} foot={stackMiddle - half - BAR.air} share={share} />
       <rect x={stackLeft} y={stackMiddle - half} width={stack} height={BAR.thick} />
       <Digits
         text={parts.denominator}

@@ -38,16 +38,16 @@ export const DIGIT = 56;
 /** Height of a digit of nearly every system font. */
 export const CAP = 72;
 const GAP = 9;
-const ROW_GAP = 13;
-export const BAR = { thick: 7, air: 10, overhang: 5 } as const;
+const ROW_GAP = 11;
+export const BAR = { thick: 7, air: 8, overhang: 5 } as const;
 export const HEAVY_WIDTH = 40;
 export const POINT_WIDTH = 20;
-const SHARE = { 1: 0.54, 2: 0.52 } as const;
+const SHARE = { 1: 0.54, 2: 0.46 } as const;
 /** Millimetres: the half is no smaller matter, but must not read as one more digit. */
 export const DECIMAL_SHARE = 0.62;
 /** Two rows part what belongs together: only for a good deal of size. */
-const WORTH_TWO_ROWS = 1.15;
-const EDGE = 4;
+const WORTH_TWO_ROWS = 1.12;
+const EDGE = 3;
 
 export function partsOf(figure: FigureText): NumberParts {
   if (figure.kind === 'tape') return { ...tapeParts(figure.number), decimals: '' };
@@ -95,7 +95,13 @@ function oneRow({ whole, fraction, heavy, decimals }: Longest): NumberFrame {
 function twoRows({ whole, fraction, heavy }: Longest): NumberFrame {
   const lower = stackWidth(fraction, SHARE[2]) + (heavy ? 2 * HEAVY_WIDTH : 0);
   const width = Math.max(whole * DIGIT, lower) + 2 * EDGE;
-  return { rows: 2, width, height: CAP + ROW_GAP + stackHeight(SHARE[2]) + 2 * EDGE, joint: width / 2, share: SHARE[2] };
+  return {
+    rows: 2,
+    width,
+    height: CAP + ROW_GAP + stackHeight(SHARE[2]) + 2 * EDGE,
+    joint: width / 2,
+    share: SHARE[2],
+  };
 }
 
 export function stackWidth(digits: number, share: number): number {

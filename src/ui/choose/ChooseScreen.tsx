@@ -1,0 +1,92 @@
+/**
+ * Choosing: a step either way on large keys, the neighbours side by side, which pairs fit, and what would
+ * clear what breaks. The keys answer at once; the rest follows as soon as there is a moment.
+ */
+import { memo, useDeferredValue, useState } from 'react';
+import type { KeyChange } from '../../core/choose/changeStair';
+import type { Alternative } from '../../core/choose/compareLayouts';
+import type { Problem } from '../../core/result';
+import { sayProblem } from '../../text/say';
+import { useWidth } from '../drawing/useSize';
+import { lengthText } from '../numbers/figures';
+import { StairContext, useStair } from '../stairOnShow';
+import { AllLayouts } from './AllLayouts';
+import { Cures } from './Cures';
+import { FitMap } from './FitMap';
+import { neighboursOf } from './neighbours';
+import { SideBySide } from './SideBySide';
+import { Steppers } from './Steppers';
+import { useAlternatives, useTaking } from './useAlternatives';
+import './choose.css';
+
+export function ChooseScreen() {
+  const stair = useStair();
+  const { say, plan, units } = stair;
+  const { refusals, take } = useTaking();
+  const shown = useDeferredValue(stair);
+  const flight = plan.ok ? plan.value.layout.flight : null;
+  return (
+    <div className="choose">
+      <h2 className="unseen">{say('choose.title')}</h2>
+      {plan.ok && <Steppers plan={plan.value} onTake={take} />}
+      <p className="unseen" aria-live="polite">
+        {flight !== null && say('choose.taken', { risers: flight.risers, run: lengthText(flight.run, units) })}
+      </p>
+      <div aria-live="polite">
+        {refusals.length > 0 && <Refusals lead={say('choose.refused')} problems={refusals} />}
+      </div>
+      {!plan.ok && <Refusals lead={say('choose.none')} problems={plan.problems} />}
+      <StairContext value={shown}>
+        <Choices onTake={take} />
+      </StairContext>
+    </div>
+  );
+}
+
+function Refusals({ lead, problems }: { readonly lead: string; readonly problems: readonly Problem[] }) {
+  const { say, units } = useStair();
+  return (
+    <div className="choose-refused">
+      <p>
+        <b>{lead}</b>
+      </p>
+      <ul>
+        {problems.map((found) => (
+          <li key={`${found.place} ${found.code}`}>{sayProblem(say, found, units)}</li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+/** From this width on the cards stand in columns, and first; as a list they are long, and the map goes before. */
+const COLUMNS_FROM = 900;
+
+interface ChoicesProps {
+  readonly onTake: (changes: readonly KeyChange[]) => boolean;
+}
+
+const Choices = memo(function Choices({ onTake }: ChoicesProps) {
+  const { say, plan } = useStair();
+  const all = useAlternatives();
+  const [place, width] = useWidth<HTMLDivElement>();
+  const [lookedAt, setLookedAt] = useState<string | null>(null);
+  const takeOne = ({ changes, chosen }: Alternative) => {
+    if (!chosen && onTake(changes)) setLookedAt(null);
+  };
+  const side = plan.ok && (
+    <SideBySide shown={neighboursOf(all, lookedAt)} plan={plan.value} lookedAt={lookedAt} onTake={takeOne} />
+  );
+  return (
+    <div ref={place}>
+      {all.length === 0 && <p className="sheet">{say('choose.noneYet')}</p>}
+      {width >= COLUMNS_FROM && side}
+      <div className="choose-lower">
+        {all.length > 0 && <FitMap all={all} lookedAt={lookedAt} onLook={setLookedAt} />}
+        {plan.ok && <Cures plan={plan.value} onTake={onTake} />}
+      </div>
+      {width < COLUMNS_FROM && side}
+      {all.length > 0 && <AllLayouts all={all} onTake={takeOne} />}
+    </div>
+  );
+});

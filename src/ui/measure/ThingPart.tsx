@@ -1,0 +1,128 @@
+/**
+ * One thing to measure: its head says what there is of it, and opens it. The fields of a closed one are
+ * out of sight and still in their place: the focus that comes to one, by the keyboard or from a word
+ * elsewhere on the page, opens it.
+ */
+import { useEffect, useId, useRef } from 'react';
+import { labelOf } from '../fields/fieldWords';
+import { placeInStair } from '../fields/jobPlaces';
+import { isAsked, StairField } from '../form/StairField';
+import { useStair } from '../stairOnShow';
+import { FinishEffects } from './FinishEffects';
+import { isOdd } from './plausible';
+import { Readings } from './Readings';
+import { TapePicture } from './TapePicture';
+import { lengthAt, stateOfKey, stateOfThing, THINGS, type Thing, type ThingName } from './things';
+
+interface ThingPartProps {
+  readonly thing: Thing;
+  readonly isOpen: boolean;
+  readonly onOpen: () => void;
+  /** Into another one, with the focus. */
+  readonly onGo: (name: ThingName) => void;
+}
+
+export function ThingPart({ thing, isOpen, onOpen, onGo }: ThingPartProps) {
+  const { say, job, index } = useStair();
+  const { name, fields } = thing;
+  const title = useId();
+  const section = useRef<HTMLElement>(null);
+  const wasOpen = useRef(isOpen);
+  // What closes above it would carry it out of sight.
+  useEffect(() => {
+    if (isOpen && !wasOpen.current) section.current?.scrollIntoView({ block: 'start' });
+    wasOpen.current = isOpen;
+  }, [isOpen]);
+  const stringer = job.stairs[index]?.stringer;
+  const at = THINGS.indexOf(thing);
+  return (
+    <section ref={section} className={isOpen ? 'thing open' : 'thing'} aria-labelledby={title} data-thing={name}>
+      <ThingHead thing={thing} id={title} isOpen={isOpen} onOpen={onOpen} />
+      <div className="thing-body">
+        {isOpen && (
+          <>
+            <TapePicture thing={name} />
+            <p className="thing-how">{say(`measure.how.${name}`)}</p>
+          </>
+        )}
+        {name === 'rise' && <Readings onTaken={() => onGo('finishes')} />}
+        <div className="fields">
+          {fields
+            .filter(([key]) => isAsked(stringer, key))
+            .map(([key, kind]) => (
+              <StairField key={`${index} ${key}`} fieldKey={key} kind={kind} />
+            ))}
+        </div>
+        {name === 'finishes' && isOpen && <FinishEffects />}
+        <OddWords thing={thing} />
+        {isOpen && <ThingWays at={at} onGo={onGo} />}
+      </div>
+    </section>
+  );
+}
+
+interface ThingHeadProps extends Pick<ThingPartProps, 'thing' | 'isOpen' | 'onOpen'> {
+  readonly id: string;
+}
+
+function ThingHead({ thing, id, isOpen, onOpen }: ThingHeadProps) {
+  const { say, job, index } = useStair();
+  const state = stateOfThing(job, index, thing);
+  return (
+    <h3 className="thing-head">
+      <button type="button" id={id} aria-expanded={isOpen} onClick={onOpen}>
+        <span className="thing-name">{say(`measure.${thing.name}`)}</span>
+        {state !== 'done' && <span className={`thing-state state-${state}`}>{say(`measure.state.${state}`)}</span>}
+        <span className="thing-value">
+          {state === 'missing' ? say(`measure.without.${thing.name}`) : <Values thing={thing} />}
+        </span>
+      </button>
+    </h3>
+  );
+}
+
+function Values({ thing }: { readonly thing: Thing }) {
+  const { say, job, index } = useStair();
+  const { asked } = thing;
+  return asked
+    .map((key) => {
+      const value =
+        stateOfKey(job, index, key) === 'unknown' ? say('measure.state.unknown') : lengthAt(job, index, key);
+      return asked.length === 1 ? value : `${labelOf(say, placeInStair(index, key))}: ${value}`;
+    })
+    .join(' · ');
+}
+
+function OddWords({ thing }: { readonly thing: Thing }) {
+  const { say, job, index } = useStair();
+  const odd = thing.fields.filter(([key]) => isOdd(key, lengthAt(job, index, key)));
+  return odd.map(([key]) => (
+    <p key={key} className="odd-word">
+      {say('measure.odd', { field: labelOf(say, placeInStair(index, key)), value: lengthAt(job, index, key) })}
+    </p>
+  ));
+}
+
+interface ThingWaysProps {
+  readonly at: number;
+  readonly onGo: (name: ThingName) => void;
+}
+
+function ThingWays({ at, onGo }: ThingWaysProps) {
+  const { say } = useStair();
+  const [before, after] = [THINGS[at - 1], THINGS[at + 1]];
+  return (
+    <div className="thing-ways">
+      {before !== undefined && (
+        <button type="button" onClick={() => onGo(before.name)}>
+          {say('measure.before', { thing: say(`measure.${before.name}`) })}
+        </button>
+      )}
+      {after !== undefined && (
+        <button type="button" className="main-button" onClick={() => onGo(after.name)}>
+          {say('measure.after', { thing: say(`measure.${after.name}`) })}
+        </button>
+      )}
+    </div>
+  );
+}
