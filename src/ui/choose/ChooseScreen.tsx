@@ -18,6 +18,7 @@ import { SideBySide } from './SideBySide';
 import { Steppers } from './Steppers';
 import { useAlternatives, useTaking } from './useAlternatives';
 import './choose.css';
+import './cardSizes.css';
 
 export function ChooseScreen() {
   const stair = useStair();

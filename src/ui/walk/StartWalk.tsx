@@ -4,6 +4,7 @@ import type { WalkList } from '../../state/view';
 import { useStair } from '../stairOnShow';
 import { useProgress, useWalkActions } from './useWalk';
 import './walk.css';
+import './walkList.css';
 
 interface StartWalkProps {
   readonly list: WalkList;

@@ -29,7 +29,6 @@ export function WalkHead({ list, current, risers, awake, place, onTick, onOpenLi
           {current.from === 'fence' && <b>{say('walk.pieces', { count: current.count })} </b>}
           {on}, <span>{from}</span>
         </p>
-        {current.tick === 'moved' && <p className="walk-moved">{say('walk.moved')}</p>}
       </div>
       <div className="walk-keys">
         <button type="button" className="walk-tick" aria-pressed={isTicked} onClick={onTick}>
@@ -42,7 +41,12 @@ export function WalkHead({ list, current, risers, awake, place, onTick, onOpenLi
           <span>{say('walk.place', { at: place.at, count: place.count })}</span>
           <small>{say('walk.left', { left: place.left })}</small>
         </button>
-        <p className="walk-awake">{say(`walk.awake.${awake}`)}</p>
+        {/* One place for either, so that the number keeps its size. */}
+        {current.tick === 'moved' ? (
+          <p className="walk-aside walk-moved">{say('walk.moved')}</p>
+        ) : (
+          <p className="walk-aside">{say(`walk.awake.${awake}`)}</p>
+        )}
         <button type="button" className="walk-leave" onClick={onLeave}>
           {say('walk.leave')}
         </button>

@@ -4,6 +4,7 @@ import type { WalkList as ListName } from '../../state/view';
 import { useStair } from '../stairOnShow';
 import type { WalkEntry } from './useWalk';
 import { wordsOf } from './walkWords';
+import './walkList.css';
 
 interface WalkListProps {
   readonly list: ListName;

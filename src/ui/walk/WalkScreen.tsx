@@ -20,6 +20,7 @@ import { WalkWays } from './WalkWays';
 import { figureOfEntry, spokenEntry } from './walkWords';
 import '../../text/lateFigures';
 import './walk.css';
+import './walkSizes.css';
 
 /** Shown in place of the other screens while there is a walk; nothing otherwise. */
 export function WalkScreen() {

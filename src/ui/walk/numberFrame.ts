@@ -46,7 +46,7 @@ const SHARE = { 1: 0.54, 2: 0.46 } as const;
 /** Millimetres: the half is no smaller matter, but must not read as one more digit. */
 export const DECIMAL_SHARE = 0.62;
 /** Two rows part what belongs together: only for a good deal of size. */
-const WORTH_TWO_ROWS = 1.12;
+const WORTH_TWO_ROWS = 1.08;
 const EDGE = 3;
 
 export function partsOf(figure: FigureText): NumberParts {
