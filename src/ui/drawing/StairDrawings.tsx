@@ -2,27 +2,37 @@
 import { useCallback, useMemo } from 'react';
 import { drawBoard } from '../../core/drawing/board';
 import { drawHeel, drawTopEnd } from '../../core/drawing/details';
-import type { Drawing, DrawingWords, View } from '../../core/drawing/drawing';
+import type { About, Drawing, DrawingWords, View } from '../../core/drawing/drawing';
 import { drawElevation, elevationHeight } from '../../core/drawing/elevation';
 import { drawStep } from '../../core/drawing/stepDetail';
+import { measureNamed } from '../../core/explain/explain';
 import type { StairPlan } from '../../core/plan/planStair';
 import type { Speaker } from '../../text/say';
+import { nameOfAbout, useDesk } from '../explain/desk';
 import { lengthText } from '../numbers/figures';
 import { useStair } from '../stairOnShow';
 import { DrawingView } from './DrawingView';
+import { Sight } from './Sight';
+import type { Target } from './targets';
 import { useWidth } from './useSize';
 
-interface StairDrawingProps {
+export interface StairDrawingProps {
   readonly plan: StairPlan;
+  /** The key of the job, or the number, whose meaning lights up. */
   readonly lit: string | null;
+  /** What a touched number leads to; left out, the page's own desk answers, if there is one. */
+  readonly onAbout?: (about: About) => void;
+  /** Pixels, where the place has a height of its own. */
+  readonly height?: number;
 }
 
 type Draw = (plan: StairPlan, view: View, words: DrawingWords) => Drawing;
 
 const DEGREES = 180 / Math.PI;
 
-export function Elevation({ plan, lit }: StairDrawingProps) {
+export function Elevation(props: StairDrawingProps) {
   const { say, units } = useStair();
+  const { plan } = props;
   const { flight } = plan.layout;
   const alternative = say('drawing.elevation.alt', {
     risers: flight.risers,
@@ -31,11 +41,20 @@ export function Elevation({ plan, lit }: StairDrawingProps) {
     pitch: (flight.pitch * DEGREES).toFixed(1),
     total: lengthText(flight.totalRise, units),
   });
-  return <Shown plan={plan} lit={lit} draw={drawElevation} heightFor={elevationHeight} alternative={alternative} />;
+  return (
+    <Shown
+      {...props}
+      draw={drawElevation}
+      heightFor={elevationHeight}
+      alternative={alternative}
+      title={say('drawing.elevation')}
+    />
+  );
 }
 
-export function Board({ plan, lit }: StairDrawingProps) {
+export function Board(props: StairDrawingProps) {
   const { say, units } = useStair();
+  const { plan } = props;
   const { tips } = plan.sheet;
   const alternative = say('drawing.board.alt', {
     depth: lengthText(plan.layout.stringer.stockDepth, units),
@@ -43,55 +62,75 @@ export function Board({ plan, lit }: StairDrawingProps) {
     first: lengthText(tips[0] ?? 0, units),
     last: lengthText(tips.at(-1) ?? 0, units),
   });
-  return <Shown plan={plan} lit={lit} draw={drawBoard} heightFor={noHeight} alternative={alternative} />;
+  return (
+    <Shown {...props} draw={drawBoard} heightFor={noHeight} alternative={alternative} title={say('drawing.board')} />
+  );
 }
 
-export function Heel({ plan, lit }: StairDrawingProps) {
+export function Heel(props: StairDrawingProps) {
   const { say, units } = useStair();
+  const { plan } = props;
   const alternative = say('drawing.heel.alt', {
     cut: lengthText(plan.sheet.toeHeight, units),
     rise: lengthText(plan.layout.flight.unitRise, units),
   });
-  return <Shown plan={plan} lit={lit} draw={drawHeel} heightFor={detailHeight} alternative={alternative} />;
+  return <Shown {...props} draw={drawHeel} heightFor={detailHeight} alternative={alternative} />;
 }
 
-export function TopEnd({ plan, lit }: StairDrawingProps) {
+export function TopEnd(props: StairDrawingProps) {
   const { say, units } = useStair();
+  const { plan } = props;
   const alternative = say('drawing.topEnd.alt', {
     mark: lengthText(plan.sheet.headerMark, units),
     plumb: lengthText(plan.layout.stringer.top.plumbCut, units),
   });
-  return <Shown plan={plan} lit={lit} draw={drawTopEnd} heightFor={detailHeight} alternative={alternative} />;
+  return <Shown {...props} draw={drawTopEnd} heightFor={detailHeight} alternative={alternative} />;
 }
 
-export function Notch({ plan, lit }: StairDrawingProps) {
+export function Notch(props: StairDrawingProps) {
   const { say, units } = useStair();
+  const { plan } = props;
   const { flight, stringer } = plan.layout;
   const alternative = say('drawing.step.alt', {
     rise: lengthText(flight.unitRise, units),
     run: lengthText(flight.run, units),
     notch: lengthText(stringer.notchDepth, units),
   });
-  return <Shown plan={plan} lit={lit} draw={drawStep} heightFor={detailHeight} alternative={alternative} />;
+  return <Shown {...props} draw={drawStep} heightFor={detailHeight} alternative={alternative} />;
 }
 
 interface ShownProps extends StairDrawingProps {
   readonly draw: Draw;
   readonly heightFor: (width: number, plan: StairPlan) => number;
   readonly alternative: string;
+  /** What is looked at: then one can come closer. Left out: the drawing is at rest. */
+  readonly title?: string;
 }
 
-function Shown({ plan, lit, draw, heightFor, alternative }: ShownProps) {
-  const { say } = useStair();
+function Shown({ plan, lit, onAbout, height, draw, heightFor, alternative, title }: ShownProps) {
+  const { say, index } = useStair();
+  const desk = useDesk();
   const [place, width] = useWidth<HTMLDivElement>();
   const words = useDrawingWords(say);
+  const tall = height ?? heightFor(width, plan);
+  const drawView = useCallback((view: View) => draw(plan, view, words), [draw, plan, words]);
   const drawing = useMemo(
-    () => draw(plan, { width, height: heightFor(width, plan) }, words),
-    [draw, plan, width, heightFor, words],
+    () => (title === undefined ? drawView({ width, height: tall }) : null),
+    [title, drawView, width, tall],
   );
+  const nameOf = useCallback(
+    ({ about, figure }: Target) => {
+      const name = nameOfAbout(say, index, about);
+      if (figure === '') return name;
+      return say(measureNamed(about) === null ? 'sight.toField' : 'sight.toWhy', { name, figure });
+    },
+    [say, index],
+  );
+  const lead = { alternative, lit, nameOf, onAbout: onAbout ?? desk?.about ?? null };
   return (
     <div className="drawing-place" ref={place}>
-      <DrawingView drawing={drawing} alternative={alternative} lit={lit} />
+      {title !== undefined && <Sight title={title} view={{ width, height: tall }} draw={drawView} {...lead} />}
+      {drawing !== null && <DrawingView drawing={drawing} {...lead} />}
     </div>
   );
 }

@@ -9,6 +9,11 @@ export function placeInStair(index: number, key: string): string {
   return `stairs[${index}].${key}`;
 }
 
+/** Where a key stands that may belong to the stair or to the whole job. */
+export function placeOfKey(index: number, key: string): string {
+  return /^(survey|steps|stringer)\./.test(key) ? placeInStair(index, key) : key;
+}
+
 /** `survey.rise` for `stairs[2].survey.rise`; the place itself for what belongs to the whole job. */
 export function keyOfPlace(place: string): string {
   return place.replace(/^stairs\[\d+\]\./, '');

@@ -2,8 +2,10 @@
 
 import type { PrintedSheet } from '../../core/check/printedSheet';
 import { figureOf } from '../../core/drawing/figures';
+import type { Measure } from '../../core/explain/measures';
 import type { StairPlan } from '../../core/plan/planStair';
 import { roundTo } from '../../core/units/rounding';
+import { Explained } from '../explain/Explained';
 import { ColumnFigure, Figure } from '../numbers/Figure';
 import { lengthText } from '../numbers/figures';
 import { useStair } from '../stairOnShow';
@@ -33,9 +35,17 @@ export function MarksTable({ plan: { sheet } }: PlanProps) {
               <tr key={index}>
                 <th scope="row">{index + 1}</th>
                 <td>
-                  <ColumnFigure of={figureOf(tip, units)} />
+                  <Explained measure={`tip:${index + 1}`}>
+                    <ColumnFigure of={figureOf(tip, units)} />
+                  </Explained>
                 </td>
-                <td>{corner !== undefined && <ColumnFigure of={figureOf(corner, units)} />}</td>
+                <td>
+                  {corner !== undefined && (
+                    <Explained measure={`corner:${index + 1}`}>
+                      <ColumnFigure of={figureOf(corner, units)} />
+                    </Explained>
+                  )}
+                </td>
               </tr>
             );
           })}
@@ -47,7 +57,9 @@ export function MarksTable({ plan: { sheet } }: PlanProps) {
               <small>{say('marks.endDepth', { depth: lengthText(sheet.endDepth, units) })}</small>
             </th>
             <td>
-              <ColumnFigure of={figureOf(sheet.end, units)} />
+              <Explained measure="end">
+                <ColumnFigure of={figureOf(sheet.end, units)} />
+              </Explained>
             </td>
           </tr>
         </tfoot>
@@ -59,7 +71,8 @@ export function MarksTable({ plan: { sheet } }: PlanProps) {
 /** Each height rounded from the running total, so that no error is handed up the pole. */
 export function StoryPole({ plan: { layout, sheet } }: PlanProps) {
   const { say, units } = useStair();
-  const { flight } = layout;
+  const { flight, job } = layout;
+  const cut = job.survey.lowerLaid === 'after-stairs' ? 'poleCutToday' : 'poleCut';
   return (
     <Sheet name="pole" title={say('pole.title')} lead={say('pole.lead')}>
       <table className="figures-table">
@@ -76,13 +89,17 @@ export function StoryPole({ plan: { layout, sheet } }: PlanProps) {
             <tr key={index}>
               <th scope="row">{index + 1 === flight.risers ? say('pole.floor') : index + 1}</th>
               <td>
-                <ColumnFigure of={figureOf(roundTo(top, sheet.step), units)} />
+                <Explained measure={`pole:${index + 1}`}>
+                  <ColumnFigure of={figureOf(roundTo(top, sheet.step), units)} />
+                </Explained>
               </td>
               <td>
                 {index < flight.treads && (
-                  <ColumnFigure
-                    of={figureOf(roundTo(top - flight.treadThickness - flight.seatHeight, sheet.step), units)}
-                  />
+                  <Explained measure={`${cut}:${index + 1}`}>
+                    <ColumnFigure
+                      of={figureOf(roundTo(top - flight.treadThickness - flight.seatHeight, sheet.step), units)}
+                    />
+                  </Explained>
                 )}
               </td>
             </tr>
@@ -107,12 +124,14 @@ export function RipsTable({ plan: { sheet, layout } }: PlanProps) {
           </tr>
         </thead>
         <tbody>
-          {pieces(sheet, layout.flight.treads).map(({ words, count, mm }) => (
+          {pieces(sheet, layout.flight.treads).map(({ words, count, mm, measure }) => (
             <tr key={words}>
               <th scope="row">{say(words)}</th>
               <td>{count}</td>
               <td>
-                <Figure of={figureOf(mm, units, 'down')} />
+                <Explained measure={measure}>
+                  <Figure of={figureOf(mm, units, 'down')} />
+                </Explained>
               </td>
             </tr>
           ))}
@@ -133,17 +152,21 @@ interface Piece {
     | 'rips.hanger';
   readonly count: number;
   readonly mm: number;
+  readonly measure: Measure;
 }
 
 function pieces(sheet: PrintedSheet, treads: number): Piece[] {
   const { treadRip, lastTreadRip, riserRips, topRiserRip, hangerRip } = sheet;
   const lastDiffers = lastTreadRip !== treadRip;
   const [first, second] = riserRips;
-  const list: Piece[] = [{ words: 'rips.treads', count: lastDiffers ? treads - 1 : treads, mm: treadRip }];
-  if (lastDiffers) list.push({ words: 'rips.lastTread', count: 1, mm: lastTreadRip });
-  if (first !== undefined) list.push({ words: 'rips.firstRiser', count: 1, mm: first });
-  if (second !== undefined) list.push({ words: 'rips.risers', count: riserRips.length - 1, mm: second });
-  if (topRiserRip !== null) list.push({ words: 'rips.topRiser', count: 1, mm: topRiserRip });
-  if (hangerRip !== null) list.push({ words: 'rips.hanger', count: 1, mm: hangerRip });
+  const list: Piece[] = [
+    { words: 'rips.treads', count: lastDiffers ? treads - 1 : treads, mm: treadRip, measure: 'treadRip' },
+  ];
+  if (lastDiffers) list.push({ words: 'rips.lastTread', count: 1, mm: lastTreadRip, measure: 'lastTreadRip' });
+  if (first !== undefined) list.push({ words: 'rips.firstRiser', count: 1, mm: first, measure: 'riserRip:1' });
+  if (second !== undefined)
+    list.push({ words: 'rips.risers', count: riserRips.length - 1, mm: second, measure: 'riserRip:2' });
+  if (topRiserRip !== null) list.push({ words: 'rips.topRiser', count: 1, mm: topRiserRip, measure: 'topRiserRip' });
+  if (hangerRip !== null) list.push({ words: 'rips.hanger', count: 1, mm: hangerRip, measure: 'hangerRip' });
   return list.filter(({ count }) => count > 0);
 }

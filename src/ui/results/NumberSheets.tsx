@@ -1,8 +1,10 @@
 /** Figures to set out, to check and to saw by. What is marked or cut comes from the printed sheet. */
 import { figureOf } from '../../core/drawing/figures';
+import type { Measure } from '../../core/explain/measures';
 import type { StairPlan } from '../../core/plan/planStair';
 import { mmToInches } from '../../core/units/exact';
 import { roundTo } from '../../core/units/rounding';
+import { Explained } from '../explain/Explained';
 import { Figure } from '../numbers/Figure';
 import { useStair } from '../stairOnShow';
 import { Row, Rows, Sheet, WordsRow } from './Sheet';
@@ -19,9 +21,9 @@ export function FloorSheet({ plan: { sheet } }: PlanProps) {
   return (
     <Sheet name="floor" title={say('floor.title')}>
       <Rows>
-        <Row words={say('floor.toe')} mm={sheet.toeMark} />
-        <Row words={say('floor.riser')} mm={sheet.riserMark} />
-        <Row words={say('floor.nosing')} mm={sheet.nosingMark} />
+        <Row words={say('floor.toe')} mm={sheet.toeMark} measure="toeMark" />
+        <Row words={say('floor.riser')} mm={sheet.riserMark} measure="riserMark" />
+        <Row words={say('floor.nosing')} mm={sheet.nosingMark} measure="nosingMark" />
       </Rows>
     </Sheet>
   );
@@ -33,16 +35,23 @@ export function HeadSheet({ plan }: PlanProps) {
   return (
     <Sheet name="head" title={say('head.title')}>
       <Rows>
-        <LimitRow words={say('head.room')} mm={headroom} rounding="down" />
-        <LimitRow words={say('head.needed')} mm={needed} rounding="up" />
+        <LimitRow words={say('head.room')} mm={headroom} rounding="down" measure="headroom" />
+        <LimitRow words={say('head.needed')} mm={needed} rounding="up" measure="openingNeeded" />
       </Rows>
     </Sheet>
   );
 }
 
-function LimitRow({ words, mm, rounding }: { words: string; mm: number | null; rounding: 'up' | 'down' }) {
+interface LimitRowProps {
+  readonly words: string;
+  readonly mm: number | null;
+  readonly rounding: 'up' | 'down';
+  readonly measure: Measure;
+}
+
+function LimitRow({ words, mm, rounding, measure }: LimitRowProps) {
   const { say } = useStair();
-  if (mm !== null) return <Row words={words} mm={mm} rounding={rounding} />;
+  if (mm !== null) return <Row words={words} mm={mm} rounding={rounding} measure={measure} />;
   return <WordsRow words={words}>{say('head.notWorked')}</WordsRow>;
 }
 
@@ -51,9 +60,13 @@ export function CheckSheet({ plan: { sheet, layout } }: PlanProps) {
   return (
     <Sheet name="check" title={say('check.title')}>
       <Rows>
-        <Row words={say('check.toe')} mm={sheet.toeHeight} />
-        <Row words={say('check.level')} mm={roundTo(layout.stringer.top.lastLevelCut, sheet.step)} />
-        <Row words={say('check.diagonal')} mm={sheet.diagonal} />
+        <Row words={say('check.toe')} mm={sheet.toeHeight} measure="firstCut" />
+        <Row
+          words={say('check.level')}
+          mm={roundTo(layout.stringer.top.lastLevelCut, sheet.step)}
+          measure="lastLevelCut"
+        />
+        <Row words={say('check.diagonal')} mm={sheet.diagonal} measure="diagonal" />
       </Rows>
     </Sheet>
   );
@@ -66,13 +79,17 @@ export function SquareSheet({ plan }: PlanProps) {
   return (
     <Sheet name="square" title={say('square.title')}>
       <Rows>
-        <Row words={say('square.tongue')} mm={flight.unitRise} decimal />
-        <Row words={say('square.blade')} mm={flight.run} decimal />
+        <Row words={say('square.tongue')} mm={flight.unitRise} decimal measure="squareTongue" />
+        <Row words={say('square.blade')} mm={flight.run} decimal measure="squareBlade" />
         <WordsRow words={say('square.plumb')}>
-          <b className="figure">{pitch.toFixed(1)}°</b>
+          <Explained measure="sawPlumb">
+            <b className="figure">{pitch.toFixed(1)}°</b>
+          </Explained>
         </WordsRow>
         <WordsRow words={say('square.level')}>
-          <b className="figure">{(RIGHT_ANGLE - pitch).toFixed(1)}°</b>
+          <Explained measure="sawLevel">
+            <b className="figure">{(RIGHT_ANGLE - pitch).toFixed(1)}°</b>
+          </Explained>
         </WordsRow>
       </Rows>
     </Sheet>
@@ -86,16 +103,22 @@ export function BoardSheet({ plan: { sheet, layout } }: PlanProps) {
   return (
     <Sheet name="board" title={say('board.title')}>
       <Rows>
-        <Row words={say('board.length')} mm={stringer.boardLength} rounding="up" />
+        <Row words={say('board.length')} mm={stringer.boardLength} rounding="up" measure="boardLength" />
         <WordsRow words={say('board.stock')}>
           {stock === null && <b>{say('board.noStock')}</b>}
           {stock !== null && units === 'imperial' && (
-            <b className="figure">{say('board.feet', { feet: Math.round(mmToInches(stock) / 12) })}</b>
+            <Explained measure="stockLength">
+              <b className="figure">{say('board.feet', { feet: Math.round(mmToInches(stock) / 12) })}</b>
+            </Explained>
           )}
-          {stock !== null && units === 'metric' && <Figure of={figureOf(stock, units)} />}
+          {stock !== null && units === 'metric' && (
+            <Explained measure="stockLength">
+              <Figure of={figureOf(stock, units)} />
+            </Explained>
+          )}
         </WordsRow>
-        <Row words={say('board.gauge')} mm={sheet.gaugeLine} />
-        <Row words={say('board.throat')} mm={stringer.throat} rounding="down" />
+        <Row words={say('board.gauge')} mm={sheet.gaugeLine} measure="gaugeLine" />
+        <Row words={say('board.throat')} mm={stringer.throat} rounding="down" measure="throat" />
       </Rows>
     </Sheet>
   );
@@ -108,14 +131,16 @@ export function WidthSheet({ plan }: PlanProps) {
   return (
     <Sheet name="width" title={say('width.title')}>
       <Rows>
-        <Row words={say('width.finished')} mm={width.finished} rounding="down" />
-        <Row words={say('width.betweenSkirts')} mm={width.betweenSkirts} />
-        <Row words={say('width.treadLength')} mm={width.treadLength} rounding="down" />
+        <Row words={say('width.finished')} mm={width.finished} rounding="down" measure="widthFinished" />
+        <Row words={say('width.betweenSkirts')} mm={width.betweenSkirts} measure="betweenSkirts" />
+        <Row words={say('width.treadLength')} mm={width.treadLength} rounding="down" measure="treadLength" />
         <WordsRow words={say('width.stringers')}>
-          <b className="figure">{width.stringers}</b>
+          <Explained measure="stringers">
+            <b className="figure">{width.stringers}</b>
+          </Explained>
         </WordsRow>
-        <Row words={say('width.spacing')} mm={width.spacing} />
-        <Row words={say('width.overhang')} mm={width.treadOverhang} />
+        <Row words={say('width.spacing')} mm={width.spacing} measure="spacing" />
+        <Row words={say('width.overhang')} mm={width.treadOverhang} measure="treadOverhang" />
       </Rows>
     </Sheet>
   );

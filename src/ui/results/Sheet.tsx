@@ -2,7 +2,9 @@
 import type { ReactNode } from 'react';
 import '../../text/lateFigures';
 import { figureOf } from '../../core/drawing/figures';
+import type { Measure } from '../../core/explain/measures';
 import type { Rounding } from '../../core/units/rounding';
+import { Explained } from '../explain/Explained';
 import { Figure } from '../numbers/Figure';
 import { decimalOf } from '../numbers/figures';
 import { useStair } from '../stairOnShow';
@@ -34,16 +36,25 @@ interface RowProps {
   readonly rounding?: Rounding;
   /** The same as a decimal too, where a setting needs it. */
   readonly decimal?: boolean;
+  /** What is said of it when it is asked about. */
+  readonly measure?: Measure;
 }
 
-export function Row({ words, mm, rounding = 'nearest', decimal = false }: RowProps) {
+export function Row({ words, mm, rounding = 'nearest', decimal = false, measure }: RowProps) {
   const { units } = useStair();
   return (
     <WordsRow words={words}>
       {decimal && units === 'imperial' && <span className="decimal">{decimalOf(mm, units)}</span>}
-      <Figure of={figureOf(mm, units, rounding)} />
+      <Asked measure={measure}>
+        <Figure of={figureOf(mm, units, rounding)} />
+      </Asked>
     </WordsRow>
   );
+}
+
+/** A number that may have an explanation. */
+function Asked({ measure, children }: { readonly measure: Measure | undefined; readonly children: ReactNode }) {
+  return measure === undefined ? children : <Explained measure={measure}>{children}</Explained>;
 }
 
 export function WordsRow({ words, children }: { readonly words: string; readonly children: ReactNode }) {
@@ -62,6 +73,7 @@ export interface SumLine {
   readonly words: string;
   /** What is marked for it, where that is coarser than the sum. */
   readonly marked?: number;
+  readonly measure?: Measure;
 }
 
 /**
@@ -90,13 +102,19 @@ interface SumRowProps {
   readonly isTotal?: boolean;
 }
 
-function SumRow({ line: { sign, mm, words, marked }, isTotal = false }: SumRowProps) {
+function SumRow({ line: { sign, mm, words, marked, measure }, isTotal = false }: SumRowProps) {
   const { units, say } = useStair();
   return (
     <tr className={isTotal ? 'sum-total' : 'sum-line'}>
       <td className="sum-sign">{sign}</td>
       <td className="sum-figure">
-        {mm === null ? <b className="not-known">?</b> : <Figure of={figureOf(marked ?? mm, units)} />}
+        {mm === null ? (
+          <b className="not-known">?</b>
+        ) : (
+          <Asked measure={measure}>
+            <Figure of={figureOf(marked ?? mm, units)} />
+          </Asked>
+        )}
       </td>
       <th scope="row">{mm === null ? `${words}: ${say('drawing.notKnown')}` : words}</th>
       {units === 'imperial' && <td className="decimal">{mm === null ? '' : decimalOf(mm, units)}</td>}

@@ -4,6 +4,7 @@ import { figureOf } from '../../core/drawing/figures';
 import type { Finish } from '../../core/job/stairJob';
 import type { StairPlan } from '../../core/plan/planStair';
 import { toMm } from '../../core/units/exact';
+import { Explained } from '../explain/Explained';
 import { Figure } from '../numbers/Figure';
 import { decimalOf, lengthText } from '../numbers/figures';
 import { useStair } from '../stairOnShow';
@@ -28,17 +29,25 @@ export function RiseSheet({ plan }: PlanProps) {
   ];
   return (
     <Sheet name="rise" title={say('rise.title')}>
-      <Sum lines={lines} total={{ sign: '', mm: flight.totalRise, words: say('rise.total') }} />
+      <Sum lines={lines} total={{ sign: '', mm: flight.totalRise, words: say('rise.total'), measure: 'totalRise' }} />
       <Rows>
-        <Row words={say('rise.risers', { count: flight.risers })} mm={flight.unitRise} decimal />
-        <Row words={say('rise.run')} mm={flight.run} />
-        <Row words={say('rise.totalRun')} mm={stringer.top.hung ? flight.runToTopRiser : stringer.top.endX} />
+        <Row words={say('rise.risers', { count: flight.risers })} mm={flight.unitRise} decimal measure="unitRise" />
+        <Row words={say('rise.run')} mm={flight.run} measure="run" />
+        <Row
+          words={say('rise.totalRun')}
+          mm={stringer.top.hung ? flight.runToTopRiser : stringer.top.endX}
+          measure="totalRun"
+        />
         <WordsRow words={say('rise.pitch')}>
-          <b className="figure">{(flight.pitch * DEGREES).toFixed(1)}°</b>
+          <Explained measure="pitch">
+            <b className="figure">{(flight.pitch * DEGREES).toFixed(1)}°</b>
+          </Explained>
         </WordsRow>
         <WordsRow words={say('rise.twoRise')}>
           <span className="decimal">{decimalOf(2 * flight.unitRise + flight.run, units)}</span>
-          <Figure of={figureOf(2 * flight.unitRise + flight.run, units)} />
+          <Explained measure="twoRisePlusRun">
+            <Figure of={figureOf(2 * flight.unitRise + flight.run, units)} />
+          </Explained>
         </WordsRow>
       </Rows>
     </Sheet>
@@ -62,7 +71,7 @@ export function HeelSheet({ plan }: PlanProps) {
   const floor = -flight.seatHeight;
   const unknownFloor = job.survey.lowerToAdd.known === 'unknown' && job.survey.lowerLaid === 'after-stairs';
   const lines: SumLine[] = [
-    { sign: '', mm: flight.unitRise, words: say('rise.unit') },
+    { sign: '', mm: flight.unitRise, words: say('rise.unit'), measure: 'unitRise' },
     finishLine(job.steps.treadThickness, say('heel.tread'), -1),
     ...(unknownFloor ? [{ sign: '+' as const, mm: null, words: say('heel.floor') }] : []),
     ...(!unknownFloor && floor !== 0 ? [signed(floor, say('heel.floor'))] : []),
@@ -73,11 +82,17 @@ export function HeelSheet({ plan }: PlanProps) {
     <Sheet name="heel" title={say('heel.title')}>
       <Sum
         lines={lines}
-        total={{ sign: '', mm: heel.firstRiserCut, marked: plan.sheet.toeHeight, words: say('heel.first') }}
+        total={{
+          sign: '',
+          mm: heel.firstRiserCut,
+          marked: plan.sheet.toeHeight,
+          words: say('heel.first'),
+          measure: 'firstCut',
+        }}
       />
       <p className="caution">{say(key, { drop })}</p>
       <Rows>
-        <Row words={say('heel.seat')} mm={heel.seat} />
+        <Row words={say('heel.seat')} mm={heel.seat} measure="seat" />
       </Rows>
     </Sheet>
   );
@@ -89,7 +104,9 @@ export function TopSheet({ plan }: PlanProps) {
   const { bearing, top } = stringer;
   const tread = finishLine(job.steps.treadThickness, say('heel.tread'), 1);
   const lines: SumLine[] = [
-    ...(top.hung ? [{ sign: '' as const, mm: flight.unitRise, words: say('rise.unit') }] : []),
+    ...(top.hung
+      ? [{ sign: '' as const, mm: flight.unitRise, words: say('rise.unit'), measure: 'unitRise' as const }]
+      : []),
     top.hung ? tread : { ...tread, sign: '' },
     finishLine(job.survey.upperToAdd, say('rise.upper'), -1),
   ];
@@ -97,17 +114,23 @@ export function TopSheet({ plan }: PlanProps) {
     <Sheet name="top" title={say('top.title')}>
       <Sum
         lines={lines}
-        total={{ sign: '', mm: top.topBelowSubfloor, marked: plan.sheet.headerMark, words: say('top.mark') }}
+        total={{
+          sign: '',
+          mm: top.topBelowSubfloor,
+          marked: plan.sheet.headerMark,
+          words: say('top.mark'),
+          measure: 'headerMark',
+        }}
       />
       <Rows>
-        <Row words={say('top.plumb')} mm={top.plumbCut} rounding="down" />
+        <Row words={say('top.plumb')} mm={top.plumbCut} rounding="down" measure="plumbCut" />
         {bearing.contact !== null && bearing.contact >= 0 && (
-          <Row words={say('top.contact')} mm={bearing.contact} rounding="down" />
+          <Row words={say('top.contact')} mm={bearing.contact} rounding="down" measure="headerContact" />
         )}
         {bearing.contact !== null && bearing.contact < 0 && (
           <Row words={say('top.noContact')} mm={-bearing.contact} rounding="up" />
         )}
-        <Row words={say('top.depthNeeded')} mm={bearing.depthNeeded} rounding="up" />
+        <Row words={say('top.depthNeeded')} mm={bearing.depthNeeded} rounding="up" measure="depthNeeded" />
       </Rows>
     </Sheet>
   );

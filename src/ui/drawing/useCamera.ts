@@ -1,0 +1,77 @@
+/**
+ * A camera on an element. While a gesture goes on, one group gets one transform and React hears
+ * nothing of it; when it has come to rest the drawing is made anew for that zoom, so that texts and
+ * lines have their own size again and what has room now gets its number.
+ */
+import { type RefObject, useCallback, useEffect, useLayoutEffect, useRef, useState } from 'react';
+import type { Box } from '../../core/drawing/drawing';
+import { type Point, point } from '../../core/geometry/point';
+import { type Camera, type Ground, hold, isWhole, placeAt, reveal, transformOf, wholeOf } from './camera';
+import { afterKey, watchGestures } from './gestures';
+
+/** A gesture has come to rest after so many milliseconds. */
+const REST = 140;
+
+export interface CameraOnPlace {
+  readonly place: RefObject<HTMLDivElement | null>;
+  readonly group: RefObject<SVGGElement | null>;
+  /** The zoom that the drawing is to be made for. */
+  readonly zoom: number;
+  /** What a key would do, for buttons. */
+  readonly press: (key: string) => void;
+  readonly reveal: (box: Box) => void;
+  readonly placeOf: (event: { readonly clientX: number; readonly clientY: number }) => Point;
+}
+
+export function useCamera(ground: Ground): CameraOnPlace {
+  const place = useRef<HTMLDivElement>(null);
+  const group = useRef<SVGGElement>(null);
+  const camera = useRef<Camera>(wholeOf(ground));
+  const grounds = useRef(ground);
+  const rest = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+  const [zoom, setZoom] = useState(1);
+
+  const apply = useCallback(() => {
+    group.current?.setAttribute('transform', transformOf(camera.current, grounds.current));
+    place.current?.classList.toggle('is-close', !isWhole(camera.current));
+  }, []);
+  const move = useCallback(
+    (next: Camera) => {
+      camera.current = next;
+      apply();
+      clearTimeout(rest.current);
+      rest.current = setTimeout(() => setZoom(camera.current.zoom), REST);
+    },
+    [apply],
+  );
+  // The stair or the page has changed: one goes on looking at the same place of it.
+  useLayoutEffect(() => {
+    grounds.current = ground;
+    camera.current = isWhole(camera.current) ? wholeOf(ground) : hold(camera.current, ground);
+    apply();
+  }, [ground, apply]);
+  useEffect(() => {
+    if (place.current === null) return undefined;
+    const stop = watchGestures(place.current, { camera: () => camera.current, ground: () => grounds.current, move });
+    return () => {
+      stop();
+      clearTimeout(rest.current);
+    };
+  }, [move]);
+
+  const press = useCallback(
+    (key: string) => move(afterKey(key, camera.current, grounds.current) ?? camera.current),
+    [move],
+  );
+  const show = useCallback(
+    (box: Box) => {
+      if (!isWhole(camera.current)) move(reveal(camera.current, grounds.current, box));
+    },
+    [move],
+  );
+  const placeOf = useCallback<CameraOnPlace['placeOf']>(({ clientX, clientY }) => {
+    const { left = 0, top = 0 } = place.current?.getBoundingClientRect() ?? {};
+    return placeAt(camera.current, grounds.current, point(clientX - left, clientY - top));
+  }, []);
+  return { place, group, zoom, press, reveal: show, placeOf };
+}
