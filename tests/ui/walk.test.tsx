@@ -2,6 +2,7 @@ import { act, screen, waitFor, within } from '@testing-library/react';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { demoJob } from '../../src/document/demoJob';
 import { type Awake, keepAwake } from '../../src/platform/awake';
+import { usePlannerState } from '../../src/ui/usePlanner';
 import { frameFor, longestOf, scaleIn } from '../../src/ui/walk/numberFrame';
 import { StartWalk } from '../../src/ui/walk/StartWalk';
 import { tickOf, tickState, withoutTick, withTick } from '../../src/ui/walk/ticks';
@@ -18,6 +19,11 @@ const BOTH = (
     <WalkScreen />
   </>
 );
+
+/** As the page has it: the walk in place of all else. */
+function Screens() {
+  return usePlannerState(({ walk }) => walk !== null) ? <WalkScreen /> : BOTH;
+}
 
 async function walkMarks() {
   const opened = await openPart(BOTH);
@@ -103,6 +109,15 @@ describe('walking through the numbers', () => {
     act(() => planner.actions.look({ walk: { list: 'rips', at: 3 } }));
     await user.click(screen.getByRole('button', { name: 'Done' }));
     expect(planner.store.getState().walk).toBeNull();
+  });
+});
+
+describe('the way back', () => {
+  it('gives the focus to the key that started the walk, where the screens come anew', async () => {
+    const { user } = await openPart(<Screens />);
+    await user.click(screen.getByRole('button', { name: /^One rip at a time/ }));
+    await user.keyboard('{Escape}');
+    expect(document.activeElement).toBe(screen.getByRole('button', { name: /^One rip at a time/ }));
   });
 });
 

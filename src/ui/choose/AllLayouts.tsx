@@ -1,4 +1,4 @@
-/** Every layout that was worked out, one a row, in the order of any column. For a desk: it needs the width. */
+/** Every layout that was worked out, one a row, in the order of any column; not on a telephone, which has no room for it. */
 import { useState } from 'react';
 import type { Alternative, Outcome } from '../../core/choose/compareLayouts';
 import { figureOf } from '../../core/drawing/figures';
@@ -15,6 +15,10 @@ interface AllLayoutsProps {
   readonly all: readonly Alternative[];
   readonly onTake: (alternative: Alternative) => void;
 }
+
+/** Left out where the place is narrower than a whole desk. */
+const WIDE_ONLY: readonly Column[] = ['pitch', 'totalRun', 'stock', 'throat', 'headerContact'];
+const widthOf = (column: Column) => (WIDE_ONLY.includes(column) ? 'wide-only' : undefined);
 
 type Column = 'risers' | RowName | 'answer';
 interface Order {
@@ -67,7 +71,11 @@ function Heading({ column, order, onSort }: HeadingProps) {
         ? say('choose.all.answer')
         : say(`choose.row.${column}`);
   return (
-    <th scope="col" aria-sort={isSorted ? (order.isDown ? 'descending' : 'ascending') : 'none'}>
+    <th
+      scope="col"
+      className={widthOf(column)}
+      aria-sort={isSorted ? (order.isDown ? 'descending' : 'ascending') : 'none'}
+    >
       <button type="button" onClick={() => onSort(column)}>
         {name}
         {isSorted && <span aria-hidden="true">{order.isDown ? ' ▾' : ' ▴'}</span>}
@@ -95,7 +103,7 @@ function Row({ alternative, onTake }: { readonly alternative: Alternative } & Pi
         </button>
       </th>
       {ROWS.map((row) => (
-        <td key={row.name}>
+        <td key={row.name} className={widthOf(row.name)}>
           {outcome !== null && <RowFigure row={row} outcome={outcome} />}
           {outcome === null && row.name === 'run' && <Figure of={figureOf(run, units)} />}
         </td>

@@ -57,7 +57,7 @@ export function LayoutCard({ alternative, plan, frame, isLookedAt, onTake }: Lay
 }
 
 /** The carpenter's crow's foot: this one is in hand. */
-export function InHandSign() {
+function InHandSign() {
   return (
     <svg className="choose-v" aria-hidden="true" viewBox="0 0 28 22" width="28" height="22">
       <path d="M4 3l10 15L24 3" />

@@ -120,21 +120,17 @@ function OneNumber({ plan, walk: { list, at }, current }: WalkingProps & { reado
 
 /**
  * The screen itself has the focus, so that keys work at once, and keeps it from what was touched: space
- * would press that again, and not go on. On leaving, whoever had it before gets it back.
+ * would press that again, and not go on.
  */
 function useFocusOnStart(screen: RefObject<HTMLElement | null>): void {
   useEffect(() => {
-    const before = document.activeElement;
     const element = screen.current;
     const takeBack = ({ detail }: MouseEvent) => {
       if (detail > 0) element?.focus();
     };
     element?.focus();
     element?.addEventListener('click', takeBack);
-    return () => {
-      element?.removeEventListener('click', takeBack);
-      if (before instanceof HTMLElement && before.isConnected) before.focus();
-    };
+    return () => element?.removeEventListener('click', takeBack);
   }, [screen]);
 }
 

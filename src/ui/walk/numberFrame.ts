@@ -104,11 +104,11 @@ function twoRows({ whole, fraction, heavy }: Longest): NumberFrame {
   };
 }
 
-export function stackWidth(digits: number, share: number): number {
+function stackWidth(digits: number, share: number): number {
   return digits * DIGIT * share + 2 * BAR.overhang;
 }
 
-export function stackHeight(share: number): number {
+function stackHeight(share: number): number {
   return 2 * CAP * share + BAR.thick + 2 * BAR.air;
 }
 

@@ -6,6 +6,7 @@ import type { WalkList } from '../../state/view';
 import { useStair } from '../stairOnShow';
 import { useBench, usePlannerState } from '../usePlanner';
 import { type TickState, tickState, withoutList, withoutTick, withTick } from './ticks';
+import { leaveBehind } from './wayBack';
 
 const NONE: readonly string[] = [];
 
@@ -59,7 +60,10 @@ export function useWalkActions(list: WalkList): WalkActions {
       tickAndGo: (entry, at) =>
         actions.look({ ticked: withList((kept) => withTick(kept, list, entry)), walk: { list, at } }),
       untickAll: () => actions.look({ ticked: withList((kept) => withoutList(kept, list)) }),
-      leave: () => actions.look({ walk: null }),
+      leave: () => {
+        leaveBehind(list);
+        actions.look({ walk: null });
+      },
     };
   }, [actions, store, id, list]);
 }

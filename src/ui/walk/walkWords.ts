@@ -36,7 +36,7 @@ export function spokenEntry(say: Speaker, entry: MarkEntry, risers: number, unit
   return say('walk.spoken', { what, number, from });
 }
 
-export function spokenFigure(say: Speaker, figure: FigureText): string {
+function spokenFigure(say: Speaker, figure: FigureText): string {
   if (figure.kind === 'digits') return say('walk.number.mm', { value: figure.text });
   const { whole, numerator, denominator, heavy } = figure.number;
   const key: TextKey =
