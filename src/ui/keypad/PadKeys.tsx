@@ -77,7 +77,7 @@ export function MetricKeys({ unit, onKey }: { readonly unit: PadUnit; readonly o
     <>
       <Digits onKey={onKey} />
       <div className="pad-side">
-        <button type="button" onClick={() => onKey({ kind: 'point' })}>
+        <button type="button" className="pad-seldom" onClick={() => onKey({ kind: 'point' })}>
           {say('keypad.point')}
         </button>
         <button type="button" aria-label={say('keypad.half.name')} onClick={() => onKey({ kind: 'half' })}>
@@ -88,6 +88,7 @@ export function MetricKeys({ unit, onKey }: { readonly unit: PadUnit; readonly o
           <button
             key={each}
             type="button"
+            className={each === 'cm' && unit !== 'cm' ? 'pad-seldom' : undefined}
             aria-pressed={unit === each}
             onClick={() => onKey({ kind: 'unit', unit: each })}
           >

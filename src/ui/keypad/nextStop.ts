@@ -25,7 +25,7 @@ export function nameOfField(control: Element): string {
   return control.getAttribute('aria-label') ?? labels?.[0]?.textContent ?? '';
 }
 
-export function goInto(field: HTMLElement): void {
+function goInto(field: HTMLElement): void {
   field.focus();
   if (field instanceof HTMLInputElement) field.select();
 }

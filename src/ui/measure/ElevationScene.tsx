@@ -46,7 +46,7 @@ function Step({ x, y }: { readonly x: number; readonly y: number }) {
   );
 }
 
-export function Ground({ from, to, y }: { readonly from: number; readonly to: number; readonly y: number }) {
+function Ground({ from, to, y }: { readonly from: number; readonly to: number; readonly y: number }) {
   const count = Math.floor((to - from) / 16);
   return (
     <>
