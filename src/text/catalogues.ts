@@ -29,6 +29,7 @@ const LATE: Readonly<Record<Exclude<TextGroup, 'page' | 'paper'>, readonly strin
   figures: [
     ...['board', 'check', 'floor', 'head', 'heel', 'laidOut', 'marks', 'notes', 'pole', 'rips', 'rise', 'square'],
     ...['sum', 'top', 'width', 'cut', 'layout', 'print', 'set', 'walk', 'choose', 'explain'],
+    ...['because', 'formula', 'origin', 'rounded', 'rows', 'audit'],
   ],
   findings: ['amendment', 'confidence', 'finding', 'findings', 'lookup', 'profile', 'unit'],
 };

@@ -1,11 +1,12 @@
 /** Answers for every number inside it, with one panel for all of them. */
-import { type ReactNode, useCallback, useMemo, useState } from 'react';
+import { lazy, type ReactNode, Suspense, useCallback, useMemo, useState } from 'react';
 import { measureNamed } from '../../core/explain/explain';
 import type { Measure } from '../../core/explain/measures';
 import { placeOfKey } from '../fields/jobPlaces';
 import { useStair } from '../stairOnShow';
 import { type Desk, DeskContext } from './desk';
-import { ExplainPanel } from './ExplainPanel';
+
+const ExplainPanel = lazy(() => import('./ExplainPanel').then(({ ExplainPanel }) => ({ default: ExplainPanel })));
 
 interface ExplainDeskProps {
   /** Into the field at a place of the job file. */
@@ -40,7 +41,9 @@ export function ExplainDesk({ goTo, children }: ExplainDeskProps) {
     <DeskContext value={desk}>
       {children}
       {isLaidOut && trail.length > 0 && (
-        <ExplainPanel plan={plan.value} trail={trail} onTrail={setTrail} onPlace={onPlace} />
+        <Suspense fallback={null}>
+          <ExplainPanel plan={plan.value} trail={trail} onTrail={setTrail} onPlace={onPlace} />
+        </Suspense>
       )}
     </DeskContext>
   );

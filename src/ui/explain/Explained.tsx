@@ -17,7 +17,7 @@ export function Explained({ measure, children }: ExplainedProps) {
     <button
       type="button"
       className="explained"
-      title={say('explain.why', { name: nameOfMeasure(say, measure) })}
+      title={say('number.why', { name: nameOfMeasure(say, measure) })}
       aria-haspopup="dialog"
       onClick={() => desk.explain(measure)}
     >

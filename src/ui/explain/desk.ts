@@ -28,7 +28,7 @@ export function nameOfAbout(say: Speaker, index: number, about: string): string 
 
 export function nameOfMeasure(say: Speaker, measure: Measure): string {
   const [name, step] = measure.split(':');
-  const key = `measure.${name}`;
+  const key = `number.${name}`;
   return isTextKey(key) ? say(key, { step: Number(step ?? 0) }) : measure;
 }
 

@@ -5,6 +5,7 @@ import { mmToInches } from '../../core/units/exact';
 import { exactText } from '../../core/units/exactText';
 import type { UnitSystem } from '../../core/units/length';
 import { roundTo } from '../../core/units/rounding';
+import '../../text/lateFigures';
 import { isTextKey, type Speaker } from '../../text/say';
 import { labelOf } from '../fields/fieldWords';
 import { placeOfKey } from '../fields/jobPlaces';
@@ -132,6 +133,6 @@ export function roundingText(say: Speaker, plan: StairPlan, { rounding }: Explan
   function stepText(): string {
     if (rounding === 'mark') return exactText(plan.layout.job.markStep, units);
     if (rounding === 'rip') return lengthText(plan.sheet.ripStep, units);
-    return say(`step.${units}`);
+    return say(`rounded.step.${units}`);
   }
 }
