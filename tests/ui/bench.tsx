@@ -1,7 +1,7 @@
 /** The page on a bench: a store without a browser's storage, and files that a test hands over. */
-import { configure, render, screen, within } from '@testing-library/react';
+import { configure, render, screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { vi } from 'vitest';
+import { expect, vi } from 'vitest';
 import type { JobText, StairText } from '../../src/core/job/jobText';
 import { demoJob } from '../../src/document/demoJob';
 import type { PickedFile, SavedFile } from '../../src/platform/files';
@@ -10,7 +10,7 @@ import { createPlanner, job } from '../../src/state/plannerStore';
 import { App } from '../../src/ui/App';
 
 // A whole page is drawn anew at every key, in a browser made of script, beside other test runs.
-vi.setConfig({ testTimeout: 30_000 });
+vi.setConfig({ testTimeout: 60_000 });
 configure({ asyncUtilTimeout: 10_000 });
 
 export interface BenchOptions {
@@ -50,6 +50,18 @@ export function picked(name: string, text: string): PickedFile {
   return { kind: 'picked', name, bytes: new TextEncoder().encode(text) };
 }
 
+export type User = ReturnType<typeof userEvent.setup>;
+
+export const STEP_NAMES = ['Measure', 'Choose', 'Lay out', 'Cut', 'Set', 'Check', 'Print'] as const;
+export type StepName = (typeof STEP_NAMES)[number];
+
+/** Goes to a step as anyone would. Each is fetched when it is first asked for: only then is it there. */
+export async function atStep(user: User, name: StepName) {
+  await user.click(within(screen.getByRole('navigation', { name: 'Steps of the job' })).getByRole('button', { name }));
+  expect(screen.getByRole('heading', { level: 2, name })).toBeTruthy();
+  await waitFor(() => expect(screen.queryByText('Getting this step')).toBeNull());
+}
+
 export function form() {
   return within(screen.getByRole('form'));
 }
@@ -65,7 +77,7 @@ export function describedBy(control: HTMLElement): string {
   return ids.map((id) => document.getElementById(id)?.textContent ?? '').join(' ');
 }
 
-export async function retype(user: ReturnType<typeof userEvent.setup>, control: HTMLElement, text: string) {
+export async function retype(user: User, control: HTMLElement, text: string) {
   await user.clear(control);
   await user.paste(text);
 }

@@ -1,13 +1,18 @@
 import { screen, within } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
-import { demoWith, field, openPage, retype } from './bench';
+import { atStep, demoWith, field, openPage, retype, STEP_NAMES } from './bench';
 
 describe('the drawings', () => {
   it('have a name and their figures as words', async () => {
-    await openPage();
+    const { user } = await openPage();
     expect(screen.getByRole('img', { name: /^Side elevation: 14 risers of 7 1\/2 \+ in, run 10 in/ })).toBeTruthy();
     expect(screen.getByRole('img', { name: /^Risers as cut, 1 to 14: 7 9\/16, 7 9\/16/ })).toBeTruthy();
+    await atStep(user, 'Lay out');
     expect(screen.getByRole('img', { name: /^Stringer laid out on a board 11 1\/4 in deep: 13 tips/ })).toBeTruthy();
+    expect(screen.getByRole('img', { name: /^One notch on the board/ })).toBeTruthy();
+    expect(screen.getByRole('img', { name: /^The toe of the stringer on the floor/ })).toBeTruthy();
+    await atStep(user, 'Set');
+    expect(screen.getByRole('img', { name: /^The stringer at the header: its last level cut 7 7\/8/ })).toBeTruthy();
   });
 
   it('light up what the field in hand means', async () => {
@@ -20,7 +25,8 @@ describe('the drawings', () => {
 
 describe('the figures', () => {
   it('are those of the printed sheet, as a tape reads', async () => {
-    await openPage();
+    const { user } = await openPage();
+    await atStep(user, 'Lay out');
     const marks = within(screen.getByRole('region', { name: 'Marks on the board' }));
     const rows = marks.getAllByRole('row').map((row) => row.textContent);
     expect(rows[1]).toBe('16 1/414 1/4'.replaceAll(' ', ''));
@@ -30,7 +36,8 @@ describe('the figures', () => {
 
   it('round headroom down and the opening needed up', async () => {
     const survey = { rise: '105 7/16 in', lowerToAdd: '5/8 in', upperToAdd: '3/4 in', floorDepth: '13 1/4 in' };
-    await openPage({ firstJob: demoWith({ survey: { ...survey, openingFraming: '126 in' } }) });
+    const { user } = await openPage({ firstJob: demoWith({ survey: { ...survey, openingFraming: '126 in' } }) });
+    await atStep(user, 'Check');
     const head = screen.getByRole('region', { name: 'Opening and head' });
     expect(head.textContent).toContain('79 15/16');
     expect(head.textContent).toContain('126 1/16');
@@ -40,32 +47,41 @@ describe('the figures', () => {
   });
 
   it('say the drop in words, and that it is in the marks already', async () => {
-    await openPage();
+    const { user } = await openPage();
+    await atStep(user, 'Lay out');
     expect(screen.getByText(/Already dropped by 7\/16 in: the marks have it in them/)).toBeTruthy();
   });
 
-  it('follow what is typed', async () => {
+  it('follow what is typed, at the step and at the others', async () => {
     const { user } = await openPage();
+    await atStep(user, 'Choose');
     await retype(user, field('Run'), '10 1/2');
     expect(screen.getByRole('img', { name: /^Side elevation.*run 10 1\/2 in/ })).toBeTruthy();
+    await atStep(user, 'Lay out');
+    const square = screen.getByRole('region', { name: 'Square and saw' });
+    expect(square.textContent).toContain('run, on the blade10.500');
   });
 
   it('speak UK terms when asked', async () => {
     const { user } = await openPage();
     await user.selectOptions(screen.getByRole('combobox', { name: 'Trade words' }), 'UK');
-    expect(field('Going')).toBeTruthy();
     expect(field('Plasterboard')).toBeTruthy();
     expect(document.body.textContent).not.toContain('Wallboard');
+    await atStep(user, 'Choose');
+    expect(field('Going')).toBeTruthy();
   });
 });
 
 describe('words that are not ours to say', () => {
-  it.each(['us', 'uk'])('are nowhere on the page (%s)', async (terms) => {
-    const { planner } = await openPage();
-    planner.actions.setTerms(terms as 'us' | 'uk');
-    // The one code that has such a word in its name.
-    const words = document.body.textContent.replaceAll('Approved Document K', '');
-    expect(words).not.toMatch(/approved|compliant|certified|\bsafe\b|passes/i);
-    expect(document.body.textContent).toContain('Strength is not');
+  it.each(['us', 'uk'] as const)('are nowhere on the page (%s)', async (terms) => {
+    const { planner, user } = await openPage();
+    planner.actions.setTerms(terms);
+    for (const step of STEP_NAMES) {
+      await atStep(user, step);
+      // The one code that has such a word in its name.
+      const words = document.body.textContent.replaceAll('Approved Document K', '');
+      expect(words, step).not.toMatch(/approved|compliant|certified|\bsafe\b|passes/i);
+      if (step === 'Check' || step === 'Print') expect(words).toContain('Strength is not');
+    }
   });
 });

@@ -98,6 +98,7 @@ export function LengthInput({ text, onText, onLeave, pad = {}, ...described }: L
           aria-label={say('keypad.open')}
           onMouseDown={(event) => event.preventDefault()}
           onClick={open}
+          onBlur={onBlur}
         >
           <svg aria-hidden="true" viewBox="0 0 24 24" width="24" height="24">
             <path d="M3 5h4v4H3zM10 5h4v4h-4zM17 5h4v4h-4zM3 12h4v4H3zM10 12h4v4h-4zM17 12h4v4h-4zM3 19h18" />

@@ -57,12 +57,20 @@ export function useKeypadField({ text, rules, write, leave }: KeypadField) {
     if (coarse && shown) requestAnimationFrame(() => element.select());
   }
 
-  function onBlur(event: FocusEvent<HTMLInputElement>): void {
+  /** Out of the field, or out of the button beside it: the two are one place. */
+  function onBlur(event: FocusEvent<HTMLElement>): void {
     const to = event.relatedTarget;
+    if (to !== null && to === input.current) return;
     if (desk !== null && to instanceof Element && to.closest(PAD) !== null) return;
     leave();
     // A window that is left keeps its focused element, and comes back to it.
-    if (document.activeElement !== event.currentTarget) desk?.letGo(event.currentTarget);
+    if (document.activeElement !== event.currentTarget && input.current !== null) desk?.letGo(input.current);
+  }
+
+  /** The button is gone once the pad is there: the focus goes to where the pad writes. */
+  function open(): void {
+    desk?.show(true);
+    input.current?.focus();
   }
 
   return {
@@ -73,7 +81,7 @@ export function useKeypadField({ text, rules, write, leave }: KeypadField) {
     inputMode: coarse && shown && desk !== null ? ('none' as const) : ('text' as const),
     /** There is a pad that could be opened, and it is not open. */
     offered: desk !== null && inHand && !shown,
-    open: () => desk?.show(true),
+    open,
   };
 }
 
