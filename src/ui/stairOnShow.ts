@@ -8,6 +8,9 @@ import type { UnitSystem } from '../core/units/length';
 import { DEFAULT_PACK, findPack, TASTES } from '../packs/ruleBook';
 import type { Speaker } from '../text/say';
 
+/** On screen an answer that the tape's own doubt could turn is said to be too close to call. */
+export const TAPE_DOUBT = 'usual';
+
 export const BOOK: RuleBook = { findPack, defaultPack: DEFAULT_PACK, tastes: TASTES };
 
 export interface StairOnShow {
@@ -41,7 +44,8 @@ export function planOf(job: JobText, index: number, pack = packOf(job)): Result<
   const known = plans.get(job) ?? new Map<number, Planned>();
   plans.set(job, known);
   const before = known.get(index);
-  const planned = before?.pack === pack && before !== undefined ? before : { pack, plan: planStair(job, index, BOOK) };
+  const planned =
+    before?.pack === pack && before !== undefined ? before : { pack, plan: planStair(job, index, BOOK, TAPE_DOUBT) };
   known.set(index, planned);
   return planned.plan;
 }

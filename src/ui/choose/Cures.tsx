@@ -10,7 +10,7 @@ import type { Speaker } from '../../text/say';
 import { type Answer, AnswerTag } from '../findings/AnswerTag';
 import { actualWords, limitWords, ruleWords } from '../findings/findingWords';
 import { plainFigure } from '../numbers/figures';
-import { BOOK, useStair } from '../stairOnShow';
+import { BOOK, TAPE_DOUBT, useStair } from '../stairOnShow';
 
 interface CuresProps {
   readonly plan: StairPlan;
@@ -44,7 +44,7 @@ function isTrouble({ kind, status }: Finding): boolean {
 
 function Trouble({ finding, onTake }: { readonly finding: Finding } & Pick<CuresProps, 'onTake'>) {
   const { say, job, index, units } = useStair();
-  const cures = useMemo(() => cureFor(job, index, finding, BOOK), [job, index, finding]);
+  const cures = useMemo(() => cureFor(job, index, finding, BOOK, TAPE_DOUBT), [job, index, finding]);
   const figures = [actualWords(say, finding), limitWords(say, finding)].filter((words) => words !== '');
   return (
     <div className="cure-group">

@@ -4,7 +4,7 @@ import type { KeyChange } from '../../core/choose/changeStair';
 import { type Alternative, applyAlternative, compareLayouts } from '../../core/choose/compareLayouts';
 import type { Problem } from '../../core/result';
 import { job as jobOf } from '../../state/plannerStore';
-import { BOOK, planOf, useStair } from '../stairOnShow';
+import { BOOK, planOf, TAPE_DOUBT, useStair } from '../stairOnShow';
 import { useBench } from '../usePlanner';
 
 const NONE: readonly Problem[] = [];
@@ -13,7 +13,7 @@ export function useAlternatives(): readonly Alternative[] {
   // The plan stands for the rules it was made with: when they come, it is another one.
   const { job, index, plan } = useStair();
   return useMemo(
-    () => (plan.ok || plan.problems.length > 0 ? compareLayouts(job, index, BOOK) : []),
+    () => (plan.ok || plan.problems.length > 0 ? compareLayouts(job, index, BOOK, TAPE_DOUBT) : []),
     [job, index, plan],
   );
 }

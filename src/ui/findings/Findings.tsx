@@ -1,5 +1,5 @@
 /** Every rule with its answer, worst first; advice of the trade apart from the law. */
-import type { Finding } from '../../core/codes/findings';
+import { type Finding, sortByDanger } from '../../core/codes/findings';
 import type { RulePack } from '../../core/codes/rulePack';
 import type { StairPlan } from '../../core/plan/planStair';
 import '../../text/lateFindings';
@@ -12,8 +12,9 @@ import { actualWords, limitWords, ruleWords, sourceWords } from './findingWords'
 export function Findings({ plan }: { readonly plan: StairPlan }) {
   const { say } = useStair();
   const { findings, rules } = plan;
-  const taste = findings.filter(({ kind }) => kind === 'taste');
-  const checked = findings.filter(({ kind }) => kind !== 'taste');
+  const inOrder = sortByDanger(findings);
+  const taste = inOrder.filter(({ kind }) => kind === 'taste');
+  const checked = inOrder.filter(({ kind }) => kind !== 'taste');
   const withStatus = (status: Finding['status']) => checked.filter((finding) => finding.status === status);
   const breaks = withStatus('breaks');
   const close = withStatus('close');
