@@ -30,7 +30,7 @@ export function ThingPart({ thing, isOpen, onOpen, onGo }: ThingPartProps) {
   const wasOpen = useRef(isOpen);
   // What closes above it would carry it out of sight.
   useEffect(() => {
-    if (isOpen && !wasOpen.current) section.current?.scrollIntoView({ block: 'start' });
+    if (isOpen && !wasOpen.current && section.current !== null) bringIntoSight(section.current);
     wasOpen.current = isOpen;
   }, [isOpen]);
   const stringer = job.stairs[index]?.stringer;
@@ -59,6 +59,14 @@ export function ThingPart({ thing, isOpen, onOpen, onGo }: ThingPartProps) {
       </div>
     </section>
   );
+}
+
+/** To the top of what is free: a drawing that is pinned there covers what lies under it. */
+function bringIntoSight(section: HTMLElement): void {
+  const drawing = document.querySelector<HTMLElement>('.desk-drawing');
+  const pinned = drawing !== null && getComputedStyle(drawing).position === 'sticky' ? drawing.offsetHeight : 0;
+  section.style.scrollMarginTop = `${pinned}px`;
+  section.scrollIntoView({ block: 'start' });
 }
 
 interface ThingHeadProps extends Pick<ThingPartProps, 'thing' | 'isOpen' | 'onOpen'> {
