@@ -9,6 +9,7 @@ import { Board, Elevation, Heel, Notch, TopEnd } from './drawing/StairDrawings';
 import { FaultSummary } from './fields/FaultSummary';
 import { createTypingDesk } from './fields/typing';
 import { KeypadProvider } from './keypad/Keypad';
+import { StairGuess } from './measure/TapePicture';
 import { DraftBanner } from './results/DraftBanner';
 import { RiserStrip } from './results/RiserStrip';
 import { RefusedFile } from './shell/RefusedFile';
@@ -122,7 +123,7 @@ const Sight = memo(function Sight({ lit }: LitProps) {
       {plan.ok && <DraftBanner plan={plan.value} />}
       <section className="sheet elevation" aria-labelledby="sight-title">
         <h2 id="sight-title">{say(atBoard ? 'drawing.board' : 'drawing.elevation')}</h2>
-        {plan.ok ? <Drawings plan={plan.value} step={step} lit={lit} /> : <p>{say('drawing.none')}</p>}
+        {plan.ok ? <Drawings plan={plan.value} step={step} lit={lit} /> : <StairGuess />}
       </section>
       {plan.ok && <RiserStrip plan={plan.value} />}
     </div>
