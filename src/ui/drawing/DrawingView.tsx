@@ -5,7 +5,7 @@ import { type Point, point } from '../../core/geometry/point';
 import { useStair } from '../stairOnShow';
 import { DrawingMarks } from './DrawingMarks';
 import { Targets } from './Targets';
-import { type Target, targetsOf } from './targets';
+import { type Target, targetsOf } from './targetBoxes';
 
 interface DrawingViewProps {
   readonly drawing: Drawing;

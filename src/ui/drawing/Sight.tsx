@@ -8,7 +8,7 @@ import { useStair } from '../stairOnShow';
 import { groundOf, viewOf } from './camera';
 import { DrawingMarks } from './DrawingMarks';
 import { Targets } from './Targets';
-import { type Target, targetsOf } from './targets';
+import { type Target, targetsOf } from './targetBoxes';
 import { useCamera } from './useCamera';
 
 interface SightProps {

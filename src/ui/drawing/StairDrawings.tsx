@@ -13,7 +13,7 @@ import { lengthText } from '../numbers/figures';
 import { useStair } from '../stairOnShow';
 import { DrawingView } from './DrawingView';
 import { Sight } from './Sight';
-import type { Target } from './targets';
+import type { Target } from './targetBoxes';
 import { useWidth } from './useSize';
 
 export interface StairDrawingProps {

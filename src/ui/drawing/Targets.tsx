@@ -2,7 +2,7 @@
 import type { KeyboardEvent, MouseEvent } from 'react';
 import type { About, Box } from '../../core/drawing/drawing';
 import type { Point } from '../../core/geometry/point';
-import { type Target, targetAt } from './targets';
+import { type Target, targetAt } from './targetBoxes';
 
 interface TargetsProps {
   readonly targets: readonly Target[];

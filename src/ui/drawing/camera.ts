@@ -111,6 +111,7 @@ export function reveal(camera: Camera, ground: Ground, box: Box): Camera {
 /** The nearest camera from which the drawing cannot be lost. */
 export function hold(camera: Camera, ground: Ground): Camera {
   const zoom = Math.min(ground.closest, Math.max(1, camera.zoom));
+  if (zoom === 1) return wholeOf(ground);
   return inFrame(towardInk(inFrame({ ...camera, zoom }, ground), ground), ground);
 }
 

@@ -33,7 +33,7 @@ export function symbolText(symbol: string): string {
   return SYMBOLS[symbol] ?? symbol;
 }
 
-/** To four decimals of an inch or two of a millimetre, and no zeros behind: `7.5402`. */
+/** To four decimals of an inch or three of a millimetre, and no zeros behind: `7.5402`. */
 export function plainValue(value: number, unit: MeasureUnit, units: UnitSystem): string {
   const [figure, places] =
     unit === 'rad'
@@ -41,7 +41,7 @@ export function plainValue(value: number, unit: MeasureUnit, units: UnitSystem):
       : unit === 'count'
         ? [value, 0]
         : units === 'metric'
-          ? [value, 2]
+          ? [value, 3]
           : [mmToInches(value), 4];
   const text = String(Number(figure.toFixed(places)));
   return `${text.replace('-', '−')}${unit === 'rad' ? '°' : ''}`;

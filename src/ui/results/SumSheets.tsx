@@ -123,7 +123,7 @@ export function TopSheet({ plan }: PlanProps) {
         }}
       />
       <Rows>
-        <Row words={say('top.plumb')} mm={top.plumbCut} rounding="down" measure="plumbCut" />
+        <Row words={say('top.plumb')} mm={top.plumbCut} measure="plumbCut" />
         {bearing.contact !== null && bearing.contact >= 0 && (
           <Row words={say('top.contact')} mm={bearing.contact} rounding="down" measure="headerContact" />
         )}

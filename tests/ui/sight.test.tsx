@@ -1,0 +1,302 @@
+import { fireEvent, render, screen, waitFor } from '@testing-library/react';
+import { Profiler } from 'react';
+import { describe, expect, it, vi } from 'vitest';
+import { drawBoard } from '../../src/core/drawing/board';
+import { drawHeel, drawTopEnd } from '../../src/core/drawing/details';
+import type { Drawing, DrawingWord } from '../../src/core/drawing/drawing';
+import { drawElevation, elevationHeight } from '../../src/core/drawing/elevation';
+import { isLitBy } from '../../src/core/drawing/lights';
+import { drawStep } from '../../src/core/drawing/stepDetail';
+import { explain, measureNamed } from '../../src/core/explain/explain';
+import type { JobText } from '../../src/core/job/jobText';
+import { demoJob } from '../../src/document/demoJob';
+import { speakerFor } from '../../src/text/say';
+import { DrawingMarks } from '../../src/ui/drawing/DrawingMarks';
+import { Board, Elevation, Heel, TopEnd } from '../../src/ui/drawing/StairDrawings';
+import { Targets } from '../../src/ui/drawing/Targets';
+import { targetAt, targetsOf } from '../../src/ui/drawing/targetBoxes';
+import { nameOfAbout } from '../../src/ui/explain/desk';
+import { bare, changed, DECK, LOFT, planOf, SLAB } from '../fixtures/stairs';
+import { openPart } from './part';
+
+const words = (word: DrawingWord) => speakerFor('us')(`drawing.${word}`);
+const plan = planOf(demoJob);
+const UNKNOWN = changed(LOFT, {
+  survey: { lowerToAdd: 'unknown', upperToAdd: 'unknown' },
+  steps: { treadThickness: 'unknown' },
+});
+const JOBS: Readonly<Record<string, JobText>> = {
+  demo: demoJob,
+  loft: LOFT,
+  deck: DECK,
+  slab: SLAB,
+  unknown: UNKNOWN,
+  level: changed(LOFT, { stringer: { top: 'level-with-floor' } }),
+  behind: changed(LOFT, { stringer: { top: 'hanger-behind-riser' } }),
+  bare: bare('metric', '2750 mm'),
+};
+
+function drawingsOf(job: JobText, width: number): readonly Drawing[] {
+  const stair = planOf(job);
+  const view = { width, height: elevationHeight(width, stair) };
+  return [drawElevation, drawBoard, drawHeel, drawTopEnd, drawStep].map((draw) => draw(stair, view, words));
+}
+
+async function openElevation(onAbout: (about: string) => void = () => undefined) {
+  const opened = await openPart(<Elevation plan={plan} lit={null} onAbout={onAbout} />);
+  const place = screen.getByRole('group', { name: /^Side elevation: drag to move/ });
+  const group = place.querySelector('svg > g') as SVGGElement;
+  const zoom = () => Number(/matrix\(([\d.]+)/.exec(group.getAttribute('transform') ?? '')?.[1]);
+  return { ...opened, place, group, zoom, whole: zoom() };
+}
+
+function touch(target: Element, type: string, pointerId: number, clientX: number, clientY: number): void {
+  fireEvent(target, new PointerEvent(type, { bubbles: true, pointerType: 'touch', pointerId, clientX, clientY }));
+}
+
+describe('a drawing that one can come closer to', () => {
+  it('says what it shows and how to look around in it', async () => {
+    const { place } = await openElevation();
+    expect(screen.getByRole('img', { name: /^Side elevation: 14 risers of 7 1\/2 \+ in/ })).toBeTruthy();
+    expect(place.getAttribute('tabindex')).toBe('0');
+    expect(document.getElementById(place.getAttribute('aria-describedby') ?? '')?.textContent).toMatch(/arrows move/);
+    for (const name of ['Closer', 'Step back', 'Fit: show the whole drawing']) {
+      expect(screen.getByRole('button', { name })).toBeTruthy();
+    }
+  });
+
+  it('comes closer by buttons and goes back to the whole', async () => {
+    const { user, zoom, whole, place } = await openElevation();
+    await user.click(screen.getByRole('button', { name: 'Closer' }));
+    await user.click(screen.getByRole('button', { name: 'Closer' }));
+    expect(zoom() / whole).toBeCloseTo(2.25, 6);
+    expect(place.classList.contains('is-close')).toBe(true);
+    await user.click(screen.getByRole('button', { name: 'Step back' }));
+    expect(zoom() / whole).toBeCloseTo(1.5, 6);
+    await user.click(screen.getByRole('button', { name: /^Fit/ }));
+    expect(zoom()).toBe(whole);
+    expect(place.classList.contains('is-close')).toBe(false);
+  });
+
+  it('answers to plus, minus, nought and arrows when it has the focus, and leaves arrows to the page when it is whole', async () => {
+    const { zoom, whole, place, group } = await openElevation();
+    expect(fireEvent.keyDown(place, { key: 'ArrowDown' })).toBe(true);
+    expect(fireEvent.keyDown(place, { key: '+' })).toBe(false);
+    expect(zoom() / whole).toBeCloseTo(1.5, 6);
+    const before = group.getAttribute('transform');
+    expect(fireEvent.keyDown(place, { key: 'ArrowRight' })).toBe(false);
+    expect(group.getAttribute('transform')).not.toBe(before);
+    expect(fireEvent.keyDown(place, { key: '+', ctrlKey: true })).toBe(true);
+    fireEvent.keyDown(place, { key: '0' });
+    expect(zoom()).toBe(whole);
+  });
+
+  it('zooms by the wheel at the pointer, and leaves a wheel that turns the page to the page', async () => {
+    const { zoom, whole, place } = await openElevation();
+    // Outwards there is nothing more to see: the page may scroll.
+    expect(fireEvent.wheel(place, { deltaY: 120 })).toBe(true);
+    // The same turn of the wheel goes on with the page.
+    expect(fireEvent.wheel(place, { deltaY: -120 })).toBe(true);
+    expect(zoom()).toBe(whole);
+    expect(fireEvent.wheel(place, { deltaY: -40, ctrlKey: true })).toBe(false);
+    expect(zoom()).toBeGreaterThan(whole);
+    expect(fireEvent.wheel(place, { deltaY: 4_000, ctrlKey: true })).toBe(false);
+  });
+
+  it('leaves one finger to the page while it is whole, and follows it once it is closer', async () => {
+    const { place, group, zoom, whole } = await openElevation();
+    touch(place, 'pointerdown', 1, 300, 300);
+    touch(place, 'pointermove', 1, 300, 200);
+    touch(place, 'pointerup', 1, 300, 200);
+    expect(zoom()).toBe(whole);
+    touch(place, 'pointerdown', 1, 300, 300);
+    touch(place, 'pointerdown', 2, 400, 300);
+    touch(place, 'pointermove', 1, 250, 300);
+    touch(place, 'pointermove', 2, 450, 300);
+    expect(zoom() / whole).toBeCloseTo(2, 6);
+    touch(place, 'pointerup', 2, 450, 300);
+    const pinched = group.getAttribute('transform');
+    touch(place, 'pointermove', 1, 200, 260);
+    expect(group.getAttribute('transform')).not.toBe(pinched);
+    touch(place, 'pointerup', 1, 200, 260);
+    // Two fingers are never the page's.
+    const two = new Event('touchmove', { bubbles: true, cancelable: true });
+    Object.assign(two, { touches: [{}, {}] });
+    expect(place.dispatchEvent(two)).toBe(false);
+  });
+
+  it('shows the whole after two taps, and ignores the palm under a pen', async () => {
+    const { place, user, zoom, whole } = await openElevation();
+    await user.click(screen.getByRole('button', { name: 'Closer' }));
+    const pen = (type: string) =>
+      fireEvent(
+        place,
+        new PointerEvent(type, { bubbles: true, pointerType: 'pen', pointerId: 9, clientX: 300, clientY: 300 }),
+      );
+    pen('pointerdown');
+    const before = zoom();
+    touch(place, 'pointerdown', 1, 500, 500);
+    touch(place, 'pointermove', 1, 560, 560);
+    expect(zoom()).toBe(before);
+    touch(place, 'pointerup', 1, 560, 560);
+    pen('pointerup');
+    for (let tap = 0; tap < 2; tap += 1) {
+      touch(place, 'pointerdown', 3, 300, 300);
+      touch(place, 'pointerup', 3, 300, 300);
+    }
+    expect(zoom()).toBe(whole);
+  });
+
+  it('sets one transform a move and renders nothing until it has come to rest', async () => {
+    const renders = vi.fn();
+    await openPart(
+      <Profiler id="sight" onRender={renders}>
+        <Elevation plan={plan} lit={null} onAbout={() => undefined} />
+      </Profiler>,
+    );
+    const place = screen.getByRole('group', { name: /drag to move/ });
+    await new Promise((resolve) => setTimeout(resolve, 10));
+    const before = renders.mock.calls.length;
+    const seen: MutationRecord[] = [];
+    const watcher = new MutationObserver((records) => seen.push(...records));
+    watcher.observe(place, { attributes: true, childList: true, subtree: true, characterData: true });
+    touch(place, 'pointerdown', 1, 300, 300);
+    touch(place, 'pointerdown', 2, 320, 300);
+    for (let i = 1; i <= 50; i += 1) touch(place, 'pointermove', 2, 320 + 3 * i, 300);
+    seen.push(...watcher.takeRecords());
+    expect(renders.mock.calls.length).toBe(before);
+    expect(new Set(seen.map(({ attributeName }) => attributeName))).toEqual(new Set(['transform', 'class']));
+    expect(seen.length).toBeLessThanOrEqual(2 * 50 + 2);
+    watcher.disconnect();
+    // Then it is drawn anew for that zoom: texts have their pixels again.
+    const size = () => Number(place.querySelector('.role-number-main text')?.getAttribute('font-size'));
+    const far = size();
+    await waitFor(() => expect(size()).toBeLessThan(far / 4));
+  });
+});
+
+describe('a number on a drawing', () => {
+  it('leads to what it is about, by click and by key, under its name', async () => {
+    const onAbout = vi.fn();
+    const { user } = await openElevation(onAbout);
+    await user.click(screen.getByRole('button', { name: 'Headroom at its tightest, 80 11/16 heavy in: why' }));
+    expect(onAbout).toHaveBeenLastCalledWith('headroom');
+    const opening = screen.getByRole('button', { name: 'Opening, framed, 127 in: change it' });
+    opening.focus();
+    await user.keyboard('{Enter}');
+    expect(onAbout).toHaveBeenLastCalledWith('survey.openingFraming');
+    await user.keyboard(' ');
+    expect(onAbout).toHaveBeenCalledTimes(3);
+  });
+
+  it('is not what a drag ends on', async () => {
+    const onAbout = vi.fn();
+    const { user, place } = await openElevation(onAbout);
+    await user.click(screen.getByRole('button', { name: 'Closer' }));
+    const number = screen.getByRole('button', { name: /^Headroom/ });
+    touch(number, 'pointerdown', 1, 300, 300);
+    touch(place, 'pointermove', 1, 340, 300);
+    touch(number, 'pointerup', 1, 340, 300);
+    fireEvent.click(number);
+    expect(onAbout).not.toHaveBeenCalled();
+  });
+
+  it('leads nowhere where nobody leads', async () => {
+    await openPart(<Heel plan={plan} lit={null} />);
+    expect(screen.queryAllByRole('button')).toHaveLength(0);
+  });
+
+  it.each(Object.entries(JOBS))('is about something that there is (%s)', (_, job) => {
+    const stair = planOf(job);
+    const say = speakerFor('us');
+    for (const width of [360, 1440]) {
+      for (const drawing of drawingsOf(job, width)) {
+        for (const { about } of targetsOf(drawing, 'imperial')) {
+          const measure = measureNamed(about);
+          if (measure !== null) expect(explain(stair, measure), about).not.toBeNull();
+          expect(nameOfAbout(say, 0, about), about).not.toBe(about);
+        }
+      }
+    }
+  });
+
+  it('has a field of a fingertip, and the nearer number wins where fields lie over each other', () => {
+    for (const width of [320, 820, 1440]) {
+      for (const drawing of drawingsOf(demoJob, width)) {
+        const targets = targetsOf(drawing, 'imperial');
+        for (const { hit, text, about } of targets) {
+          expect((hit.right - hit.left) / drawing.perPixel).toBeGreaterThanOrEqual(47.999);
+          expect((hit.top - hit.bottom) / drawing.perPixel).toBeGreaterThanOrEqual(47.999);
+          const middle = { x: (text.left + text.right) / 2, y: (text.bottom + text.top) / 2 };
+          expect(targetAt(targets, middle)?.about).toBe(about);
+        }
+      }
+    }
+  });
+});
+
+describe('what is in hand', () => {
+  it.each([
+    ['steps.riserThickness', Elevation],
+    ['steps.treadThickness', Elevation],
+    ['steps.treadThickness', Heel],
+    ['steps.nosing', Elevation],
+    ['steps.upperNosingThickness', Elevation],
+    ['steps.upperNosingThickness', TopEnd],
+    ['stringer.hanger', Elevation],
+    ['stringer.hanger', TopEnd],
+    ['stringer.kicker.width', Elevation],
+    ['stringer.kicker.height', Heel],
+    ['stringer.stockDepth', Elevation],
+    ['stringer.stockDepth', Board],
+    ['stringer.tipInset', Board],
+    ['steps.run', Elevation],
+    ['steps.risers', Elevation],
+    ['survey.rise', Elevation],
+    ['survey.lowerToAdd', Elevation],
+    ['survey.lowerToAdd', Heel],
+    ['survey.upperToAdd', TopEnd],
+    ['survey.upperSubfloor', Elevation],
+    ['survey.headerDepth', TopEnd],
+    ['survey.floorDepth', Elevation],
+    ['survey.headerLining', Elevation],
+    ['survey.openingFraming', Elevation],
+    ['tip:3', Board],
+    ['corner:3', Board],
+    ['gaugeLine', Board],
+    ['headroom', Elevation],
+  ] as const)('lights up: %s', async (lit, Part) => {
+    await openPart(<Part plan={plan} lit={lit} />);
+    expect(document.querySelectorAll('.lit').length).toBeGreaterThan(0);
+  });
+
+  it('lights nothing while nothing is', () => {
+    expect(isLitBy(null, 'survey.rise')).toBe(false);
+    expect(isLitBy('survey.rise', undefined)).toBe(false);
+    expect(isLitBy('survey.rise', 'survey.lowerToAdd')).toBe(false);
+  });
+});
+
+describe('the weight of an elevation', () => {
+  it.each([768, 1180, 1920])('is at most 800 nodes for 20 risers with all dimensions, %i wide', (width) => {
+    const job = changed(LOFT, { survey: { rise: '150 in', openingFraming: '180 in' }, steps: { risers: 20 } });
+    const stair = planOf(job);
+    for (const zoom of [1, 8]) {
+      const drawing = drawElevation(stair, { width, height: elevationHeight(width, stair), zoom }, words);
+      const { container, unmount } = render(
+        <svg>
+          <title>x</title>
+          <DrawingMarks drawing={drawing} alternative="x" lit={null} />
+          <Targets
+            targets={targetsOf(drawing, 'imperial')}
+            nameOf={() => 'x'}
+            onAbout={() => undefined}
+            placeOf={() => ({ x: 0, y: 0 })}
+          />
+        </svg>,
+      );
+      expect(container.querySelectorAll('*').length).toBeLessThanOrEqual(800);
+      unmount();
+    }
+  });
+});
