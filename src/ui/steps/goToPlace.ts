@@ -15,7 +15,7 @@ const STEP_OF_PART: Readonly<Record<FormPart['name'], Step>> = {
 };
 
 /** The step at which a key of the job is asked for. */
-export function stepOfPlace(place: string): Step {
+function stepOfPlace(place: string): Step {
   const key = keyOfPlace(place);
   const part = FORM_PARTS.find(({ fields }) => fields.some(([each]) => key === each || key.startsWith(`${each}.`)));
   if (part !== undefined) return STEP_OF_PART[part.name];
