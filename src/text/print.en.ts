@@ -3,6 +3,7 @@ export const printEn = {
   'print.files': 'Files',
   'print.files.lead':
     'Each file is made on this device from the numbers on the screen, and is checked once more before it leaves.',
+  'print.audit': 'Every number with its sum',
   'print.paper': 'Paper',
   'print.paper.letter': 'Letter',
   'print.paper.a4': 'A4',

@@ -1,25 +1,22 @@
 /** The page: bar, drawing, form, results. Which stands where is a matter of the style sheets. */
-import { lazy, memo, Suspense, useDeferredValue, useEffect, useMemo, useState } from 'react';
-import type { StairPlan } from '../core/plan/planStair';
+import { lazy, Suspense, useDeferredValue, useEffect, useMemo, useState } from 'react';
 import { demoJob } from '../document/demoJob';
 import { job as jobOf } from '../state/plannerStore';
-import type { Step } from '../state/view';
 import { speakerFor } from '../text/say';
-import { Board, Elevation, Heel, Notch, TopEnd } from './drawing/StairDrawings';
+import { ExplainDesk } from './explain/ExplainDesk';
 import { FaultSummary } from './fields/FaultSummary';
 import { createTypingDesk } from './fields/typing';
 import { KeypadProvider } from './keypad/Keypad';
-import { StairGuess } from './measure/TapePicture';
-import { DraftBanner } from './results/DraftBanner';
-import { RiserStrip } from './results/RiserStrip';
 import { RefusedFile } from './shell/RefusedFile';
 import { TopBar } from './shell/TopBar';
 import { useDropTarget } from './shell/useDropTarget';
 import { useJobFile } from './shell/useJobFile';
 import { useShortcuts } from './shell/useShortcuts';
 import { planOf, StairContext, type StairOnShow, unitsOf, useStair } from './stairOnShow';
+import { useGoToPlace } from './steps/goToPlace';
 import { StepNav } from './steps/StepNav';
 import { StepPage } from './steps/StepPage';
+import { StepSight } from './steps/StepSight';
 import { useJobPack } from './useJobPack';
 import { type Bench, BenchContext, usePlannerState } from './usePlanner';
 import './look/page.css';
@@ -45,6 +42,7 @@ function StairPage() {
   const theme = usePlannerState((state) => state.theme);
   const pack = useJobPack(job);
   const isWalking = usePlannerState((state) => state.walk !== null);
+  const goTo = useGoToPlace();
   const stair = useMemo<StairOnShow>(
     () => ({ job, index, plan: planOf(job, index, pack), units: unitsOf(job), say: speakerFor(terms) }),
     [job, index, terms, pack],
@@ -63,7 +61,9 @@ function StairPage() {
         </Suspense>
       ) : (
         <KeypadProvider>
-          <Page />
+          <ExplainDesk goTo={goTo}>
+            <Page />
+          </ExplainDesk>
         </KeypadProvider>
       )}
     </StairContext>
@@ -100,58 +100,11 @@ function Page() {
         </div>
         <div className="desk-side">
           <StairContext value={shown}>
-            <Sight lit={shownLit} />
+            <StepSight lit={shownLit} />
           </StairContext>
         </div>
       </main>
       {isOver && <p className="drop-here">{say('app.dropHere')}</p>}
     </div>
-  );
-}
-
-interface LitProps {
-  readonly lit: string | null;
-}
-
-/** What is in sight at every step: the drawing that the step is about, and the risers as they will be. */
-const Sight = memo(function Sight({ lit }: LitProps) {
-  const { say, plan } = useStair();
-  const step = usePlannerState((state) => state.step);
-  const atBoard = step === 'lay-out' || step === 'cut';
-  return (
-    <div className="desk-drawing">
-      {plan.ok && <DraftBanner plan={plan.value} />}
-      <section className="sheet elevation" aria-labelledby="sight-title">
-        <h2 id="sight-title">{say(atBoard ? 'drawing.board' : 'drawing.elevation')}</h2>
-        {plan.ok ? <Drawings plan={plan.value} step={step} lit={lit} /> : <StairGuess />}
-      </section>
-      {plan.ok && <RiserStrip plan={plan.value} />}
-    </div>
-  );
-});
-
-interface DrawingsProps extends LitProps {
-  readonly plan: StairPlan;
-  readonly step: Step;
-}
-
-function Drawings({ plan, step, lit }: DrawingsProps) {
-  if (step === 'lay-out') {
-    return (
-      <>
-        <Board plan={plan} lit={lit} />
-        <Notch plan={plan} lit={lit} />
-        <Heel plan={plan} lit={lit} />
-      </>
-    );
-  }
-  if (step === 'cut') return <Board plan={plan} lit={lit} />;
-  if (step !== 'set') return <Elevation plan={plan} lit={lit} />;
-  return (
-    <>
-      <Elevation plan={plan} lit={lit} />
-      <TopEnd plan={plan} lit={lit} />
-      <Heel plan={plan} lit={lit} />
-    </>
   );
 }

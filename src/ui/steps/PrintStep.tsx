@@ -1,6 +1,8 @@
 /** Print: the working sheets as the browser prints them. Files and true-size templates are made beside them. */
+import { useState } from 'react';
 import type { StairPlan } from '../../core/plan/planStair';
 import { Board, Elevation, Heel, TopEnd } from '../drawing/StairDrawings';
+import { AuditPage } from '../explain/AuditPage';
 import { Findings } from '../findings/Findings';
 import { FilesPart } from '../print/FilesPart';
 import { MarksTable, RipsTable, StoryPole } from '../results/MarkTables';
@@ -8,6 +10,7 @@ import { BoardSheet, CheckSheet, FloorSheet, HeadSheet, SquareSheet, WidthSheet 
 import { RiserStrip } from '../results/RiserStrip';
 import { HeelSheet, RiseSheet, TopSheet } from '../results/SumSheets';
 import { useStair } from '../stairOnShow';
+import { useGoToPlace } from './goToPlace';
 
 export function PrintStep({ plan }: { readonly plan: StairPlan }) {
   const { say, units } = useStair();
@@ -54,6 +57,7 @@ export function PrintStep({ plan }: { readonly plan: StairPlan }) {
         </div>
         <Findings plan={plan} />
         <p className="caution closing">{say('results.caution')}</p>
+        <Audit plan={plan} />
       </div>
     </>
   );
@@ -65,5 +69,18 @@ function PrintHead({ plan }: { readonly plan: StairPlan }) {
     <p className="print-head">
       {say('print.head', { job: job.name ?? say('app.noJobName'), stair: plan.layout.job.name })}
     </p>
+  );
+}
+
+/** Some eighty sums: written out only for who opens them. */
+function Audit({ plan }: { readonly plan: StairPlan }) {
+  const { say } = useStair();
+  const goTo = useGoToPlace();
+  const [isOpen, setOpen] = useState(false);
+  return (
+    <details className="sheet" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>{say('print.audit')}</summary>
+      {isOpen && <AuditPage plan={plan} goTo={goTo} />}
+    </details>
   );
 }

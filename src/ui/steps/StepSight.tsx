@@ -1,0 +1,54 @@
+/** What is in sight at every step: the drawing that the step is about, and the risers as they will be. */
+import { memo } from 'react';
+import type { StairPlan } from '../../core/plan/planStair';
+import { Board, Elevation, Heel, Notch, TopEnd } from '../drawing/StairDrawings';
+import { StairGuess } from '../measure/TapePicture';
+import { DraftBanner } from '../results/DraftBanner';
+import { RiserStrip } from '../results/RiserStrip';
+import { useStair } from '../stairOnShow';
+import { usePlannerState } from '../usePlanner';
+import { useSightHeight } from './useSightHeight';
+
+interface LitProps {
+  readonly lit: string | null;
+}
+
+export const StepSight = memo(function StepSight({ lit }: LitProps) {
+  const { say, plan } = useStair();
+  const step = usePlannerState((state) => state.step);
+  const atBoard = step === 'lay-out' || step === 'cut';
+  return (
+    <div className="desk-drawing">
+      {plan.ok && <DraftBanner plan={plan.value} />}
+      <section className="sheet elevation" aria-labelledby="sight-title">
+        <h2 id="sight-title">{say(atBoard ? 'drawing.board' : 'drawing.elevation')}</h2>
+        {plan.ok ? <Drawings plan={plan.value} lit={lit} /> : <StairGuess />}
+      </section>
+      {plan.ok && <RiserStrip plan={plan.value} />}
+    </div>
+  );
+});
+
+function Drawings({ plan, lit }: LitProps & { readonly plan: StairPlan }) {
+  const step = usePlannerState((state) => state.step);
+  const height = useSightHeight();
+  if (step === 'lay-out') {
+    return (
+      <>
+        <Board plan={plan} lit={lit} />
+        <Notch plan={plan} lit={lit} />
+        <Heel plan={plan} lit={lit} />
+      </>
+    );
+  }
+  if (step === 'cut') return <Board plan={plan} lit={lit} />;
+  const elevation = <Elevation plan={plan} lit={lit} height={height} />;
+  if (step !== 'set') return elevation;
+  return (
+    <>
+      {elevation}
+      <TopEnd plan={plan} lit={lit} />
+      <Heel plan={plan} lit={lit} />
+    </>
+  );
+}
