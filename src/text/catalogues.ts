@@ -28,7 +28,7 @@ export type TextGroup = 'page' | 'figures' | 'findings' | 'paper';
 const LATE: Readonly<Record<Exclude<TextGroup, 'page' | 'paper'>, readonly string[]>> = {
   figures: [
     ...['board', 'check', 'floor', 'head', 'heel', 'laidOut', 'marks', 'notes', 'pole', 'rips', 'rise', 'square'],
-    ...['sum', 'top', 'width', 'cut', 'layout', 'print', 'set', 'walk', 'choose', 'explain'],
+    ...['sum', 'top', 'width', 'cut', 'layout', 'print', 'set', 'walk', 'choose', 'explain', 'formula'],
     ...['because', 'formula', 'origin', 'rounded', 'rows', 'audit'],
   ],
   findings: ['amendment', 'confidence', 'finding', 'findings', 'lookup', 'profile', 'unit'],

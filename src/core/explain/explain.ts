@@ -37,13 +37,6 @@ export function measuresOf(plan: StairPlan): readonly Measure[] {
   return all.filter((measure) => resultOf(plan, measure) !== null);
 }
 
-/** What a text asks about, if it is the name of a number. */
-export function measureNamed(text: string): Measure | null {
-  const [name = '', step] = text.split(':');
-  if (step === undefined) return Object.hasOwn(PLAIN, name) ? (name as PlainMeasure) : null;
-  return Object.hasOwn(ROWS, name) && /^\d+$/.test(step) ? `${name as RowMeasure}:${Number(step)}` : null;
-}
-
 function resultOf(plan: StairPlan, measure: Measure): number | null {
   const { entry, step } = find(measure);
   return entry.result(plan, step);

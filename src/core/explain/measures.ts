@@ -3,77 +3,89 @@
  * for them, and for the formulas, are the screen's affair.
  */
 
-export type PlainMeasure =
-  | 'totalRise'
-  | 'risers'
-  | 'treads'
-  | 'unitRise'
-  | 'run'
-  | 'totalRun'
-  | 'twoRisePlusRun'
-  | 'pitch'
-  | 'stepLength'
-  | 'seatHeight'
-  | 'notchDepth'
-  | 'gaugeLine'
-  | 'throat'
-  | 'firstCut'
-  | 'drop'
-  | 'seat'
-  | 'kickerToe'
-  | 'kickerSeat'
-  | 'plumbCut'
-  | 'lastLevelCut'
-  | 'headerMarkFinish'
-  | 'headerMark'
-  | 'stringerEnd'
-  | 'headerFace'
-  | 'toeMark'
-  | 'riserMark'
-  | 'nosingMark'
-  | 'topHeight'
-  | 'endAlong'
-  | 'boardLength'
-  | 'stockLength'
-  | 'firstMark'
-  | 'end'
-  | 'endDepth'
-  | 'diagonal'
-  | 'spread'
-  | 'sawPlumb'
-  | 'sawLevel'
-  | 'squareTongue'
-  | 'squareBlade'
-  | 'treadRip'
-  | 'lastTreadRip'
-  | 'topRiserRip'
-  | 'hangerRip'
-  | 'riserOpening'
-  | 'openingEdge'
-  | 'headroom'
-  | 'openingNeeded'
-  | 'headerContact'
-  | 'depthNeeded'
-  | 'widthFinished'
-  | 'betweenSkirts'
-  | 'treadLength'
-  | 'treadOverhang'
-  | 'stringers'
-  | 'spacing';
+const PLAIN_MEASURES = [
+  'totalRise',
+  'risers',
+  'treads',
+  'unitRise',
+  'run',
+  'totalRun',
+  'twoRisePlusRun',
+  'pitch',
+  'stepLength',
+  'seatHeight',
+  'notchDepth',
+  'gaugeLine',
+  'throat',
+  'firstCut',
+  'drop',
+  'seat',
+  'kickerToe',
+  'kickerSeat',
+  'plumbCut',
+  'lastLevelCut',
+  'headerMarkFinish',
+  'headerMark',
+  'stringerEnd',
+  'headerFace',
+  'toeMark',
+  'riserMark',
+  'nosingMark',
+  'topHeight',
+  'endAlong',
+  'boardLength',
+  'stockLength',
+  'firstMark',
+  'end',
+  'endDepth',
+  'diagonal',
+  'spread',
+  'sawPlumb',
+  'sawLevel',
+  'squareTongue',
+  'squareBlade',
+  'treadRip',
+  'lastTreadRip',
+  'topRiserRip',
+  'hangerRip',
+  'riserOpening',
+  'openingEdge',
+  'headroom',
+  'openingNeeded',
+  'headerContact',
+  'depthNeeded',
+  'widthFinished',
+  'betweenSkirts',
+  'treadLength',
+  'treadOverhang',
+  'stringers',
+  'spacing',
+] as const;
+export type PlainMeasure = (typeof PLAIN_MEASURES)[number];
 
 /** One of a row: `tip:3`, counted as on the board and the pole; the pole begins at 0, all else at 1. */
-export type RowMeasure =
-  | 'tip'
-  | 'corner'
-  | 'riserRip'
-  | 'asCut'
-  | 'pole'
-  | 'poleCut'
-  | 'poleToday'
-  | 'poleCutToday'
-  | 'stringerCentre';
+const ROW_MEASURES = [
+  'tip',
+  'corner',
+  'riserRip',
+  'asCut',
+  'pole',
+  'poleCut',
+  'poleToday',
+  'poleCutToday',
+  'stringerCentre',
+] as const;
+export type RowMeasure = (typeof ROW_MEASURES)[number];
 
 export type Measure = PlainMeasure | `${RowMeasure}:${number}`;
+
+/** What a text asks about, if it is the name of a number. The names alone: their sums are large, and come later. */
+export function measureNamed(text: string): Measure | null {
+  const [name = '', step] = text.split(':');
+  if (step === undefined) return PLAIN_MEASURES.find((known) => known === name) ?? null;
+  const row = ROW_MEASURES.find((known) => known === name);
+  return row !== undefined && /^\d+$/.test(step) ? `${row}:${Number(step)}` : null;
+}
 
 export type MeasureUnit = 'mm' | 'count' | 'rad';
 

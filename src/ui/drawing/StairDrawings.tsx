@@ -1,11 +1,8 @@
 /** The drawings of one stair, each made for the width that it is given. */
 import { useCallback, useMemo } from 'react';
-import { drawBoard } from '../../core/drawing/board';
-import { drawHeel, drawTopEnd } from '../../core/drawing/details';
 import type { About, Drawing, DrawingWords, View } from '../../core/drawing/drawing';
 import { drawElevation, elevationHeight } from '../../core/drawing/elevation';
-import { drawStep } from '../../core/drawing/stepDetail';
-import { measureNamed } from '../../core/explain/explain';
+import { measureNamed } from '../../core/explain/measures';
 import type { StairPlan } from '../../core/plan/planStair';
 import type { Speaker } from '../../text/say';
 import { nameOfAbout, useDesk } from '../explain/desk';
@@ -52,54 +49,7 @@ export function Elevation(props: StairDrawingProps) {
   );
 }
 
-export function Board(props: StairDrawingProps) {
-  const { say, units } = useStair();
-  const { plan } = props;
-  const { tips } = plan.sheet;
-  const alternative = say('drawing.board.alt', {
-    depth: lengthText(plan.layout.stringer.stockDepth, units),
-    tips: tips.length,
-    first: lengthText(tips[0] ?? 0, units),
-    last: lengthText(tips.at(-1) ?? 0, units),
-  });
-  return (
-    <Shown {...props} draw={drawBoard} heightFor={noHeight} alternative={alternative} title={say('drawing.board')} />
-  );
-}
-
-export function Heel(props: StairDrawingProps) {
-  const { say, units } = useStair();
-  const { plan } = props;
-  const alternative = say('drawing.heel.alt', {
-    cut: lengthText(plan.sheet.toeHeight, units),
-    rise: lengthText(plan.layout.flight.unitRise, units),
-  });
-  return <Shown {...props} draw={drawHeel} heightFor={detailHeight} alternative={alternative} />;
-}
-
-export function TopEnd(props: StairDrawingProps) {
-  const { say, units } = useStair();
-  const { plan } = props;
-  const alternative = say('drawing.topEnd.alt', {
-    mark: lengthText(plan.sheet.headerMark, units),
-    plumb: lengthText(plan.layout.stringer.top.plumbCut, units),
-  });
-  return <Shown {...props} draw={drawTopEnd} heightFor={detailHeight} alternative={alternative} />;
-}
-
-export function Notch(props: StairDrawingProps) {
-  const { say, units } = useStair();
-  const { plan } = props;
-  const { flight, stringer } = plan.layout;
-  const alternative = say('drawing.step.alt', {
-    rise: lengthText(flight.unitRise, units),
-    run: lengthText(flight.run, units),
-    notch: lengthText(stringer.notchDepth, units),
-  });
-  return <Shown {...props} draw={drawStep} heightFor={detailHeight} alternative={alternative} />;
-}
-
-interface ShownProps extends StairDrawingProps {
+export interface ShownProps extends StairDrawingProps {
   readonly draw: Draw;
   readonly heightFor: (width: number, plan: StairPlan) => number;
   readonly alternative: string;
@@ -107,7 +57,7 @@ interface ShownProps extends StairDrawingProps {
   readonly title?: string;
 }
 
-function Shown({ plan, lit, onAbout, height, draw, heightFor, alternative, title }: ShownProps) {
+export function Shown({ plan, lit, onAbout, height, draw, heightFor, alternative, title }: ShownProps) {
   const { say, index } = useStair();
   const desk = useDesk();
   const [place, width] = useWidth<HTMLDivElement>();
@@ -137,13 +87,4 @@ function Shown({ plan, lit, onAbout, height, draw, heightFor, alternative, title
 
 function useDrawingWords(say: Speaker): DrawingWords {
   return useCallback((word) => say(`drawing.${word}`), [say]);
-}
-
-function detailHeight(width: number): number {
-  return Math.round(Math.min(340, Math.max(230, width * 0.42)));
-}
-
-/** The board takes as many rows as it needs. */
-function noHeight(): number {
-  return 0;
 }

@@ -1,7 +1,7 @@
 /** Answers for every number inside it, with one panel for all of them. */
 import { lazy, type ReactNode, Suspense, useCallback, useMemo, useState } from 'react';
-import { measureNamed } from '../../core/explain/explain';
 import type { Measure } from '../../core/explain/measures';
+import { measureNamed } from '../../core/explain/measures';
 import { placeOfKey } from '../fields/jobPlaces';
 import { useStair } from '../stairOnShow';
 import { type Desk, DeskContext } from './desk';

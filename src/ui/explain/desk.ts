@@ -1,7 +1,7 @@
 /** Who answers when a number is asked about: set up once for the page, found by every number on it. */
 import { createContext, useContext } from 'react';
-import { measureNamed } from '../../core/explain/explain';
 import type { Measure } from '../../core/explain/measures';
+import { measureNamed } from '../../core/explain/measures';
 import { isTextKey, type Speaker } from '../../text/say';
 import { labelOf } from '../fields/fieldWords';
 import { placeOfKey } from '../fields/jobPlaces';

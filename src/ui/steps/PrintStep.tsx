@@ -1,7 +1,8 @@
 /** Print: the working sheets as the browser prints them. Files and true-size templates are made beside them. */
 import { useState } from 'react';
 import type { StairPlan } from '../../core/plan/planStair';
-import { Board, Elevation, Heel, TopEnd } from '../drawing/StairDrawings';
+import { Board, Heel, TopEnd } from '../drawing/LateDrawings';
+import { Elevation } from '../drawing/StairDrawings';
 import { AuditPage } from '../explain/AuditPage';
 import { Findings } from '../findings/Findings';
 import { FilesPart } from '../print/FilesPart';

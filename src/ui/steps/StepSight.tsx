@@ -1,13 +1,19 @@
 /** What is in sight at every step: the drawing that the step is about, and the risers as they will be. */
-import { memo } from 'react';
+import { lazy, memo, Suspense } from 'react';
 import type { StairPlan } from '../../core/plan/planStair';
-import { Board, Elevation, Heel, Notch, TopEnd } from '../drawing/StairDrawings';
+import { Elevation } from '../drawing/StairDrawings';
 import { StairGuess } from '../measure/TapePicture';
 import { DraftBanner } from '../results/DraftBanner';
 import { RiserStrip } from '../results/RiserStrip';
 import { useStair } from '../stairOnShow';
 import { usePlannerState } from '../usePlanner';
 import { useSightHeight } from './useSightHeight';
+
+const late = () => import('../drawing/LateDrawings');
+const Board = lazy(() => late().then(({ Board }) => ({ default: Board })));
+const Notch = lazy(() => late().then(({ Notch }) => ({ default: Notch })));
+const Heel = lazy(() => late().then(({ Heel }) => ({ default: Heel })));
+const TopEnd = lazy(() => late().then(({ TopEnd }) => ({ default: TopEnd })));
 
 interface LitProps {
   readonly lit: string | null;
@@ -22,7 +28,7 @@ export const StepSight = memo(function StepSight({ lit }: LitProps) {
       {plan.ok && <DraftBanner plan={plan.value} />}
       <section className="sheet elevation" aria-labelledby="sight-title">
         <h2 id="sight-title">{say(atBoard ? 'drawing.board' : 'drawing.elevation')}</h2>
-        {plan.ok ? <Drawings plan={plan.value} lit={lit} /> : <StairGuess />}
+        <Suspense fallback={null}>{plan.ok ? <Drawings plan={plan.value} lit={lit} /> : <StairGuess />}</Suspense>
       </section>
       {plan.ok && <RiserStrip plan={plan.value} />}
     </div>
