@@ -6,6 +6,9 @@ const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 /** The gate hands in a free one; by hand this one is as good as any. */
 const PORT = process.env.PITCHBOARD_TEST_PORT ?? '4318';
 
+/** These say for each test how large the screen is, and are run once. */
+const OWN_SIZES = /(mainJob|looks)\.spec\.ts/;
+
 const browser = findBrowser(thisMachine);
 if (!browser.program) throw new Error(browser.sentence);
 
@@ -34,8 +37,9 @@ export default defineConfig({
     },
   },
   projects: [
-    { name: 'desk', use: { viewport: { width: 1440, height: 900 } } },
-    { name: 'tablet', use: { viewport: { width: 768, height: 1024 }, hasTouch: true } },
+    { name: 'desk', testIgnore: OWN_SIZES, use: { viewport: { width: 1440, height: 900 } } },
+    { name: 'tablet', testIgnore: OWN_SIZES, use: { viewport: { width: 768, height: 1024 }, hasTouch: true } },
+    { name: 'each', testMatch: OWN_SIZES },
   ],
   webServer: {
     command: `"${process.execPath}" node_modules/vite/bin/vite.js preview --port ${PORT} --strictPort`,
