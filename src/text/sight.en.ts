@@ -10,10 +10,10 @@ export const sightEn = {
 
   'sight.label': '{title}: drag to move, wheel or two fingers to come closer',
   'sight.keys': 'Plus and minus come closer and step back, the arrows move, 0 shows the whole.',
-  'sight.closer': 'Closer',
-  'sight.back': 'Step back',
+  'sight.closer': 'Closer: {title}',
+  'sight.back': 'Step back: {title}',
   'sight.whole': 'Fit',
-  'sight.wholeLong': 'Fit: show the whole drawing',
+  'sight.wholeLong': 'Fit: show all of it: {title}',
   'sight.toField': '{name}, {figure}: change it',
   'sight.toWhy': '{name}, {figure}: why',
 } as const;

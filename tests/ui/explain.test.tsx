@@ -36,31 +36,15 @@ import { HeelSheet, RiseSheet, TopSheet } from '../../src/ui/results/SumSheets';
 import { anyStair, planOrSkip } from '../fixtures/anyStair';
 import { changed, DECK, LOFT, planOf, SLAB } from '../fixtures/stairs';
 import { openPart } from './part';
+import { workedOut } from './workedOut';
 
 // Every figure of every sheet is asked, in a browser made of script.
 vi.setConfig({ testTimeout: 60_000 });
 
+/** The panel comes when it is first asked for. */
+const SLOWLY = { timeout: 20_000 };
 const say = speakerFor('us');
 const MM_PER_INCH = 25.4;
-
-/** The line of values worked out as it is written; null where a rounding or a comparison is said in words. */
-function workedOut(line: string): number | null {
-  const script = line
-    .replace(/−/g, '-')
-    .replace(/×/g, '*')
-    .replace(/÷/g, '/')
-    .replace(/²/g, '**2')
-    .replace(/√/g, 'Math.sqrt')
-    .replace(/arctan/g, 'atan')
-    .replace(/(sin|cos|tan) ([\d.]+)°/g, (_, name: string, angle: string) => `Math.${name}(${angle}*Math.PI/180)`)
-    .replace(/(?<![.\w])atan\(([^)]*)\)/g, '(Math.atan($1)*180/Math.PI)')
-    .replace(/°/g, '');
-  if (/[a-zΔ[,](?<!Math|sqrt|sin|cos|tan|atan|PI)/i.test(script.replace(/Math\.(sqrt|sin|cos|tan|atan|PI)/g, ''))) {
-    return null;
-  }
-  // A sum of our own catalogue, with numbers put in.
-  return Number(new Function(`return (${script})`)());
-}
 
 function inShownUnit({ result, unit }: Explanation, metric: boolean): number {
   if (unit === 'rad') return (result * 180) / Math.PI;
@@ -174,7 +158,7 @@ describe('a figure of the sheets', () => {
     expect(asked.length).toBeGreaterThan(40);
     for (const figure of asked) {
       fireEvent.click(figure);
-      const panel = await screen.findByRole('dialog');
+      const panel = await screen.findByRole('dialog', {}, SLOWLY);
       const shown = panel.querySelector('.explain-figure')?.textContent;
       const written = figure.querySelector('.figure > .unseen') ?? figure;
       expect(plain(shown), figure.title).toBe(plain(written.textContent));
@@ -202,7 +186,7 @@ describe('the panel', () => {
     const rise = screen.getByRole('region', { name: 'Rise and run' });
     const figure = within(rise).getByTitle('Unit rise: where it comes from');
     await opened.user.click(figure);
-    return { ...opened, goTo, figure, panel: await screen.findByRole('dialog', { name: 'Unit rise' }) };
+    return { ...opened, goTo, figure, panel: await screen.findByRole('dialog', { name: 'Unit rise' }, SLOWLY) };
   }
 
   it('says the sum in symbols and words, with the values put in, exactly and as shown', async () => {
@@ -245,7 +229,7 @@ describe('the panel', () => {
     const { panel, user, goTo } = await openPanel();
     await user.click(within(panel).getByRole('button', { name: 'Close' }));
     await user.click(screen.getByRole('button', { name: /^Total run, .*why$/ }));
-    expect(await screen.findByRole('dialog', { name: 'Total run' })).toBeTruthy();
+    expect(await screen.findByRole('dialog', { name: 'Total run' }, SLOWLY)).toBeTruthy();
     await user.click(screen.getByRole('button', { name: 'Close' }));
     await user.click(screen.getByRole('button', { name: /^Opening, framed, .*change it$/ }));
     expect(goTo).toHaveBeenCalledWith('stairs[0].survey.openingFraming');
@@ -262,7 +246,9 @@ describe('the panel', () => {
     );
     fireEvent.click(screen.getByRole('button', { name: '14' }));
     const limit = plan.rules.limits.find(({ field }) => field === 'riser.max');
-    expect((await screen.findByRole('dialog')).textContent).toContain(`${limit?.source}, ${limit?.section}`);
+    expect((await screen.findByRole('dialog', {}, SLOWLY)).textContent).toContain(
+      `${limit?.source}, ${limit?.section}`,
+    );
   });
 
   it('says which value nobody knows yet', async () => {
@@ -274,7 +260,9 @@ describe('the panel', () => {
       { firstJob },
     );
     fireEvent.click(screen.getByRole('button', { name: '104' }));
-    expect((await screen.findByRole('dialog')).textContent).toContain('not known yet; laid out with this for now');
+    expect((await screen.findByRole('dialog', {}, SLOWLY)).textContent).toContain(
+      'not known yet; laid out with this for now',
+    );
   });
 
   it('speaks UK terms when asked', async () => {
@@ -283,7 +271,7 @@ describe('the panel', () => {
     expect(await screen.findByText('Unit rise')).toBeTruthy();
     fireEvent.click(screen.getByRole('button', { name: 'Close' }));
     fireEvent.click(screen.getByTitle('Two rises and a going: where it comes from'));
-    expect((await screen.findByRole('dialog')).textContent).toContain('two rises and a going');
+    expect((await screen.findByRole('dialog', {}, SLOWLY)).textContent).toContain('two rises and a going');
   });
 });
 

@@ -20,7 +20,10 @@ const LEAST_DIGITS_PX = 12;
 export const DrawingMarks = memo(function DrawingMarks({ drawing, alternative, lit }: DrawingMarksProps) {
   return (
     // biome-ignore lint/a11y/noInteractiveElementToNoninteractiveRole: a group of shapes is nothing to act on
-    <g role="img" aria-label={alternative}>
+    <g
+      role="img" // oxlint-disable-line jsx-a11y/prefer-tag-over-role
+      aria-label={alternative}
+    >
       {runsOf(drawing).map((run, index) => {
         const [first] = run;
         if (first === undefined) return null;

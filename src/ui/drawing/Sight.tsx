@@ -43,13 +43,13 @@ export function Sight({ title, alternative, view, draw, lit, nameOf, onAbout }: 
   return (
     <div className="sight">
       <div className="sight-hands">
-        <button type="button" aria-label={say('sight.wholeLong')} onClick={() => press('0')}>
+        <button type="button" aria-label={say('sight.wholeLong', { title })} onClick={() => press('0')}>
           {say('sight.whole')}
         </button>
-        <button type="button" aria-label={say('sight.back')} onClick={() => press('-')}>
+        <button type="button" aria-label={say('sight.back', { title })} onClick={() => press('-')}>
           −
         </button>
-        <button type="button" aria-label={say('sight.closer')} onClick={() => press('+')}>
+        <button type="button" aria-label={say('sight.closer', { title })} onClick={() => press('+')}>
           +
         </button>
       </div>
@@ -57,11 +57,11 @@ export function Sight({ title, alternative, view, draw, lit, nameOf, onAbout }: 
       <div
         className="sight-place"
         ref={place}
-        role="group"
+        role="group" // oxlint-disable-line jsx-a11y/prefer-tag-over-role
         aria-label={say('sight.label', { title })}
         aria-describedby={keys}
         // biome-ignore lint/a11y/noNoninteractiveTabindex: the arrow keys move what is in it
-        tabIndex={0}
+        tabIndex={0} // oxlint-disable-line jsx-a11y/no-noninteractive-tabindex
       >
         <svg className="drawing" width={shown.width} height={shown.height} role="presentation">
           <g ref={group}>

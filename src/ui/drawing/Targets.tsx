@@ -29,7 +29,7 @@ export function Targets({ targets, nameOf, onAbout, placeOf, onReach }: TargetsP
           // biome-ignore lint/suspicious/noArrayIndexKey: a drawing is made anew as a whole
           key={index}
           className="target"
-          role="button"
+          role="button" // oxlint-disable-line jsx-a11y/prefer-tag-over-role
           tabIndex={0}
           aria-label={nameOf(target)}
           data-about={target.about}

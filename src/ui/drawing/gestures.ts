@@ -22,7 +22,7 @@ const WHEEL = { notch: 0.0016, pinch: 0.01, line: 20, most: 0.4 };
 const WHEEL_REST = 350;
 /** Of the view: one press of an arrow key. */
 const ARROW = 0.15;
-export const ZOOM_STEP = 1.5;
+const ZOOM_STEP = 1.5;
 
 /** @returns how to stop */
 export function watchGestures(place: HTMLElement, hold: CameraHold): () => void {

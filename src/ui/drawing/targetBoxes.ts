@@ -20,7 +20,7 @@ export interface Target {
 
 const LEADING: readonly Role[] = ['number-main', 'number', 'caption'];
 /** Pixels; the least that a gloved finger is asked to hit. */
-export const LEAST_TARGET = 48;
+const LEAST_TARGET = 48;
 
 /** One target for each run of texts about the same thing, in the order of their rank. */
 export function targetsOf({ marks, perPixel }: Drawing, units: UnitSystem): readonly Target[] {

@@ -75,7 +75,7 @@ interface PartsProps {
   readonly onPlace: (place: string) => void;
 }
 
-export function Parts({ plan, terms, onMeasure, onPlace }: PartsProps) {
+function Parts({ plan, terms, onMeasure, onPlace }: PartsProps) {
   const { say, units, index } = useStair();
   return (
     <table className="explain-parts">
