@@ -82,7 +82,7 @@ export const stepsEn = {
   'set.practice': 'Common practice, no source. A local table or a licensed designer comes first.',
 
   'print.lead':
-    'Print from the browser, at any size: these pages carry numbers, not templates. Measure by the numbers, never off the paper.',
+    'The pages below print from the browser at any size: they carry numbers, not templates. Templates at full size are files.',
   'print.now': 'Print these pages',
   'print.head': '{job}: {stair}. Not to scale: measure by the numbers.',
 
