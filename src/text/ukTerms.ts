@@ -51,6 +51,7 @@ export const ukTerms: Partial<Record<keyof typeof problemsEn | keyof typeof scre
   'drawing.headerToRiser': 'riser 1 face to the trimmer',
   'drawing.belowSubfloor': 'below the deck today',
   'drawing.headerContact': 'bears on the trimmer',
+  'drawing.headerMark': 'trimmer mark, below today’s deck',
   'drawing.heel': 'The foot of the string, enlarged',
   'drawing.heel.alt': 'The foot of the string on the floor: first cut {cut}, unit rise {rise}.',
   'drawing.topEnd.alt':
