@@ -105,6 +105,8 @@ export default defineConfig({
     // Every browser that the app runs in knows modulepreload.
     modulePreload: { polyfill: false },
     reportCompressedSize: false,
+    // What the first page always needs comes in one piece: it packs smaller than a dozen.
+    rolldownOptions: { output: { codeSplitting: { groups: [{ name: 'page', tags: ['$initial'] }] } } },
   },
   preview: { headers: HEADERS, cors: false },
 });
