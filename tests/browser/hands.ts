@@ -71,7 +71,7 @@ export function keyboardOn(page: Page): Hand {
       if (await hasFocus(target)) return;
       await keyboard.press('Tab');
     }
-    throw new Error(`No Tab leads to ${target}`);
+    throw new Error(`No Tab leads to ${target.toString()}`);
   }
 
   async function type(target: Locator, text: string): Promise<void> {

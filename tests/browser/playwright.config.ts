@@ -6,8 +6,8 @@ const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 /** The gate hands in a free one; by hand this one is as good as any. */
 const PORT = process.env.PITCHBOARD_TEST_PORT ?? '4318';
 
-/** These say for each test how large the screen is, and are run once. */
-const OWN_SIZES = /(mainJob|looks)\.spec\.ts/;
+/** These say for themselves how large the screen is, or it is all the same to them: they are run once. */
+const OWN_SIZES = /(mainJob|looks|memory)\.spec\.ts/;
 
 const browser = findBrowser(thisMachine);
 if (!browser.program) throw new Error(browser.sentence);

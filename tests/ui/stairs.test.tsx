@@ -18,7 +18,7 @@ async function openList(user: User) {
   return within(screen.getByRole('dialog', { name: 'Stairs of this job' }));
 }
 
-const namesOf = (stairs: readonly { readonly name?: string }[]) => stairs.map(({ name }) => name);
+const namesOf = (stairs: readonly { readonly name?: string | undefined }[]) => stairs.map(({ name }) => name);
 
 describe('the stairs of a job', () => {
   it('are added one by one; the new one is on show and nothing of it is measured', async () => {
