@@ -42,7 +42,8 @@ export const problemsEn = {
   'problem.length.empty': 'there is no length here; write one such as "107 5/8 in" or "2733.5 mm"',
   'problem.length.noText': 'a length is text with its unit, in quotes, such as "107 5/8 in" or "2733.5 mm"',
   'problem.length.tooLong': 'this is too long to be a length; write one such as "107 5/8 in"',
-  'problem.length.noUnit': '"{found}" has no unit; write "{found} in", or mm, cm, m, or feet and inches',
+  'problem.length.noUnit':
+    '"{found}" has no unit; write it with one, such as {found} in or {found} mm, or in feet and inches',
   'problem.length.decimalComma': '"{found}" has a decimal comma; write a point',
   'problem.length.feetDecimal':
     '"{found}" has a point in the feet, which can be read two ways; write feet and inches such as 8\'\' 10", or inches alone',

@@ -20,7 +20,7 @@ export const ukTerms: Partial<Record<keyof typeof problemsEn | keyof typeof scre
     'the heel would end {heelMm} from riser 1, behind the top end of the string at {endMm}; a flight this short needs a shallower board',
   'note.noHeaderDepth': 'no bearing on the trimmer was computed: survey.headerDepth is not given',
   'note.widthTooNarrow':
-    'no width stack was computed: plasterboard, wall strings, packers and carriages leave no width between these walls',
+    'no width stack was computed: plasterboard, wall strings, packers and strings leave no width between these walls',
 
   'part.stringer': 'String',
   'part.short.stringer': 'String',

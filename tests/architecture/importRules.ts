@@ -84,7 +84,6 @@ const LIBRARIES: readonly LibraryRule[] = [
     why: 'it stands at the boundary, where data comes in',
   },
   { library: /^(react|react-dom)(\/|$)/, places: ['src/ui/', 'src/main.tsx'], why: 'only screens are drawn with it' },
-  { library: /^zustand$/, places: ['src/ui/useStore.ts'], why: 'the hook into the store is made in one file' },
   { library: /^zustand(\/|$)/, places: ['src/state/'], why: 'the store alone knows how it is kept' },
   { library: /^idb$/, places: ['src/platform/'], why: 'it is a browser edge' },
   { library: /^@lingui\//, places: ['src/text/'], why: 'only the words know how they are looked up' },

@@ -12,7 +12,10 @@ const SIGNS = '0123456789 /+−-.,×·°±≈≤≥½¼¾⅛⅜⅝⅞⅓⅔′�
 
 describe('the fonts of paper', () => {
   it('have every character that the program itself can say', () => {
-    const texts = Object.values(CATALOGUES).flatMap((catalogue) => Object.values(catalogue));
+    // Sums are written out on the screen alone; no sheet prints one.
+    const texts = Object.values(CATALOGUES).flatMap((catalogue) =>
+      Object.entries(catalogue).flatMap(([key, text]) => (key.startsWith('formula.') ? [] : [text])),
+    );
     const said = new Set(Array.from(texts.join('') + SIGNS).filter((char) => char !== '\n'));
     for (const char of said) {
       for (const face of faces) expect(face.has(char.codePointAt(0) ?? 0), char).toBe(true);

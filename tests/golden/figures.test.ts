@@ -1,6 +1,6 @@
 /**
- * The figures of docs/maths are drawn by the program itself, from the example of docs/job-file.md, so
- * that a picture cannot show another stair than the text. Written only on purpose, like every golden file.
+ * The figures of docs/maths are drawn by the program itself, from the job that is open at the first
+ * start, so that a picture cannot show another stair than the text. Written only on purpose, like every golden file.
  */
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';

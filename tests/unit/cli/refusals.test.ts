@@ -27,7 +27,7 @@ const REFUSED: readonly (readonly [string, unknown, string, RegExp])[] = [
 ];
 
 const CHANGES: readonly (readonly [string, Changes, string, RegExp])[] = [
-  ['a text without unit', { survey: { rise: '105 7/16' } }, 'survey.rise', /write "105 7\/16 in"/],
+  ['a text without unit', { survey: { rise: '105 7/16' } }, 'survey.rise', /such as 105 7\/16 in/],
   ['a decimal comma', { survey: { rise: '2733,5 mm' } }, 'survey.rise', /write a point/],
   ['8.10 in feet', { survey: { openingFraming: "8.10'" } }, 'survey.openingFraming', /feet and inches such as 8' 10"/],
   ['a zero denominator', { steps: { run: '10 1/0 in' } }, 'steps.run', /such as 5\/8/],
