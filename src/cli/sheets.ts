@@ -134,7 +134,7 @@ function readArguments(args: readonly string[], say: Speaker): Result<Asked, rea
   const choice = {
     paper: oneOf('--paper', PAPER_NAMES),
     hand: oneOf('--hand', ['right', 'left'] as const) ?? 'right',
-    revision: options.get('--revision') ?? '1',
+    revision: options.get('--revision') ?? 'A',
     correction: { short: factor('--short'), long: factor('--long') },
   };
   if (problems.length > 0) return { ok: false, problems };

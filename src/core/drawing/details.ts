@@ -33,7 +33,7 @@ interface Detail {
 }
 
 /** The toe and heel on the floor, with the first cut and the first riser. */
-export function drawHeel(plan: Pick<StairPlan, 'layout'>, view: View, words: DrawingWords): Drawing {
+export function drawHeel(plan: Pick<StairPlan, 'layout' | 'sheet'>, view: View, words: DrawingWords): Drawing {
   const { flight, stringer } = plan.layout;
   const floor = Math.min(0, -flight.lowerToAdd, flight.seatHeight);
   const detail = beginDetail(plan.layout, view, words, {
@@ -44,12 +44,22 @@ export function drawHeel(plan: Pick<StairPlan, 'layout'>, view: View, words: Dra
   });
   dimension(detail, 'unitRise', 0, flight.unitRise, 'left', detail.box.left, 'unitRise');
   const cut = flight.seatHeight + stringer.heel.firstRiserCut;
-  dimension(detail, 'firstCut', flight.seatHeight, cut, 'right', flight.riserThickness, 'firstCut');
+  // What is marked says the number that is marked: two numbers for one cut would each be believed by somebody.
+  dimension(
+    detail,
+    'firstCut',
+    flight.seatHeight,
+    cut,
+    'right',
+    flight.riserThickness,
+    'firstCut',
+    plan.sheet.toeHeight,
+  );
   return finish(detail);
 }
 
 /** The plumb end at the header, with the header mark and what bears. */
-export function drawTopEnd(plan: Pick<StairPlan, 'layout'>, view: View, words: DrawingWords): Drawing {
+export function drawTopEnd(plan: Pick<StairPlan, 'layout' | 'sheet'>, view: View, words: DrawingWords): Drawing {
   const { flight, stringer } = plan.layout;
   const { top, bearing } = stringer;
   const bottom = top.topY - top.plumbCut;
@@ -61,7 +71,16 @@ export function drawTopEnd(plan: Pick<StairPlan, 'layout'>, view: View, words: D
     top: flight.totalRise + flight.unitRise * 0.3,
   });
   const subfloor = flight.totalRise - flight.upperToAdd;
-  dimension(detail, 'belowSubfloor', top.topY, subfloor, 'right', detail.box.right, 'headerMark');
+  dimension(
+    detail,
+    'belowSubfloor',
+    top.topY,
+    subfloor,
+    'right',
+    detail.box.right,
+    'headerMark',
+    plan.sheet.headerMark,
+  );
   if (bearing.contact !== null && bearing.contact > 0) {
     const upper = Math.min(top.topY, headerTop);
     dimension(detail, 'headerContact', upper - bearing.contact, upper, 'right', top.headerX, 'headerContact');
@@ -126,8 +145,9 @@ function dimension(
   side: 'left' | 'right',
   from: number,
   about: About,
+  shown = Math.abs(y2 - y1),
 ): void {
-  const content = figureOf(Math.abs(y2 - y1), layout.job.units);
+  const content = figureOf(shown, layout.job.units);
   const caption = captionLines(words(word));
   const [edge, away] = side === 'left' ? ([box.left, -1] as const) : ([box.right, 1] as const);
   const [low, high] = [Math.min(y1, y2), Math.max(y1, y2)];
