@@ -1,6 +1,6 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
-import { groupOf, type TextGroup } from './src/text/catalogues';
+import { groupOf, type Terms, type TextGroup } from './src/text/catalogues';
 import { COMPILED } from './src/text/compiled';
 
 /**
@@ -56,24 +56,23 @@ function policyInPage(): Plugin {
  * of texts in the piece of the program that needs it.
  */
 function textsCompiled(): Plugin {
-  const textsOf = (group: TextGroup) =>
-    JSON.stringify(
-      Object.fromEntries(
-        Object.entries(COMPILED).map(([terms, texts]) => [
-          terms,
-          Object.fromEntries(Object.entries(texts).filter(([key]) => groupOf(key) === group)),
-        ]),
-      ),
-    );
-  const late = (group: TextGroup) => `import { addTexts } from './say';\naddTexts(${textsOf(group)});`;
+  const ofGroup = (terms: Terms, group: TextGroup) =>
+    Object.fromEntries(Object.entries(COMPILED[terms]).filter(([key]) => groupOf(key) === group));
+  const late = (texts: Readonly<Record<Terms, object>>) =>
+    `import { addTexts } from './say';\naddTexts(${JSON.stringify(texts)});`;
+  const lateGroup = (group: TextGroup) => late({ us: ofGroup('us', group), uk: ofGroup('uk', group) });
   return {
     name: 'texts-compiled',
     apply: 'build',
     load(id) {
-      if (id.endsWith('/src/text/compiled.ts')) return `export const COMPILED = ${textsOf('page')};`;
-      if (id.endsWith('/src/text/lateFigures.ts')) return late('figures');
-      if (id.endsWith('/src/text/lateFindings.ts')) return late('findings');
-      if (id.endsWith('/src/text/latePaper.ts')) return late('paper');
+      const page = ofGroup('us', 'page');
+      if (id.endsWith('/src/text/compiled.ts'))
+        return `export const COMPILED = ${JSON.stringify({ us: page, uk: {} })};`;
+      if (id.endsWith('/src/text/lateUk.ts')) return late({ us: {}, uk: ofGroup('uk', 'page') });
+      if (id.endsWith('/src/text/lateSoon.ts')) return lateGroup('soon');
+      if (id.endsWith('/src/text/lateFigures.ts')) return lateGroup('figures');
+      if (id.endsWith('/src/text/lateFindings.ts')) return lateGroup('findings');
+      if (id.endsWith('/src/text/latePaper.ts')) return lateGroup('paper');
       return null;
     },
   };

@@ -16,6 +16,7 @@ import type { StairPlan } from '../core/plan/planStair';
 import { failure, problem, type Result, success } from '../core/result';
 import '../text/lateFigures';
 import '../text/lateFindings';
+import '../text/lateSoon';
 import '../text/latePaper';
 import type { Speaker } from '../text/say';
 import { dxfOf } from './dxf';

@@ -66,4 +66,3 @@ export const TASTES: readonly TasteRule[] = [
 
 export { loadAmendments, localRulesOf } from './amendments';
 export { loadLookup } from './lookup';
-export { PACK_LIST } from './packList';

@@ -21,26 +21,52 @@ export const CATALOGUES: Readonly<Record<Terms, Readonly<Partial<Record<TextKey,
   uk: { ...ukTerms, ...rulesUk, ...explainUk, ...formulasUk },
 };
 
-/** Texts that the page gets with the part of it that needs them; all others come with the page itself. */
-export type TextGroup = 'page' | 'figures' | 'findings' | 'paper';
+/**
+ * Texts that the page gets with the part of it that needs them, or `soon`, right after it has shown; all
+ * others come with the page itself.
+ */
+export type TextGroup = 'page' | 'soon' | 'figures' | 'findings' | 'paper';
 
 /** Which texts are late, by the first word of their key. */
-const LATE: Readonly<Record<Exclude<TextGroup, 'page' | 'paper'>, readonly string[]>> = {
-  figures: wordsIn(
-    `board check floor head heel laidOut marks notes pole rips rise square
-     sum top width cut layout print set walk choose explain formula because
-     formula origin rounded rows audit`,
-  ),
-  findings: ['amendment', 'confidence', 'finding', 'findings', 'lookup', 'profile', 'unit'],
+const LATE: Readonly<Record<'figures' | 'findings', readonly string[]>> = {
+  figures: (
+    'board check floor head heel laidOut marks notes pole rips rise square sum top width cut layout print set ' +
+    'walk choose explain formula because origin rounded rows audit'
+  ).split(' '),
+  findings: 'amendment confidence finding findings lookup profile unit'.split(' '),
 };
 
-function wordsIn(list: string): readonly string[] {
-  return list.split(/\s+/);
-}
+/** What nobody reads while the first things are measured, by the first words of its key. */
+const SOON: readonly string[] = [
+  ...['cli', 'note', 'number', 'keypad', 'refused', 'local', 'pack', 'sight'],
+  ...['title', 'name', 'undo', 'close', 'newName', 'copyName', 'add', 'up', 'down', 'copy', 'remove', 'show'].map(
+    (word) => `stairs.${word}`,
+  ),
+  ...['shown', 'summary', 'notLaidOut'].map((word) => `stairs.${word}`),
+  ...['file', 'stairs', 'key', 'local', 'markStep', 'topTread', 'hanger', 'tipInset', 'kicker', 'check', 'heel'].map(
+    (word) => `problem.${word}`,
+  ),
+  ...['seat', 'plumbCut', 'throat', 'toe', 'nosing', 'riserBoard', 'run'].map((word) => `problem.${word}`),
+  ...['object', 'list', 'text', 'tooLong', 'choice', 'countForm', 'finishForm', 'count'].map(
+    (word) => `problem.value.${word}`,
+  ),
+  ...['steps.risers', 'steps.run', 'steps.nosing', 'steps.riserThickness', 'steps.joint', 'steps.softCovering'].flatMap(
+    (key) => [`field.${key}`, `hint.${key}`],
+  ),
+  ...['steps.upperNosingThickness', 'stringer', 'rules', 'name', 'stair', 'units', 'markStep'].flatMap((key) => [
+    `field.${key}`,
+    `hint.${key}`,
+  ]),
+  ...['stringer', 'steps', 'markStep', 'rules'].map((key) => `choice.${key}`),
+  ...['board', 'heel', 'topEnd', 'step', 'none'].map((word) => `drawing.${word}`),
+  ...['effect', 'back', 'picture', 'word', 'guess'].map((word) => `measure.${word}`),
+  ...['opened', 'saved', 'saveFailed', 'openFailed', 'tooLarge', 'several', 'newJob'].map((word) => `file.${word}`),
+];
 
 export function groupOf(key: string): TextGroup {
   const [word = ''] = key.split('.');
   if (LATE.figures.includes(word)) return 'figures';
   if (LATE.findings.includes(word)) return 'findings';
-  return Object.hasOwn(paperEn, key) ? 'paper' : 'page';
+  if (Object.hasOwn(paperEn, key)) return 'paper';
+  return SOON.some((words) => key === words || key.startsWith(`${words}.`)) ? 'soon' : 'page';
 }

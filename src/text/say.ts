@@ -15,9 +15,15 @@ export type Speaker = (key: TextKey, values?: ProblemValues) => string;
 
 const KNOWN: Record<string, CompiledText> = { ...COMPILED.us };
 
-/** A speaker for one set of terms; the same object every time, so that React can compare it. */
+/** A speaker for one set of terms; the same object until it has more to say, so that React can compare it. */
 export function speakerFor(terms: Terms): Speaker {
-  return SPEAKERS[terms];
+  return speakers[terms];
+}
+
+/** Tells when texts have come, and with them new speakers. */
+export function onTexts(listener: () => void): () => void {
+  listeners.add(listener);
+  return () => listeners.delete(listener);
 }
 
 export function isTextKey(key: string): key is TextKey {
@@ -44,13 +50,22 @@ function inWords(values: ProblemValues, units: UnitSystem): ProblemValues {
 
 const LOCALES: Readonly<Record<Terms, string>> = { us: 'en-US', uk: 'en-GB' };
 const VOICES: Readonly<Record<Terms, I18n>> = { us: voice('us'), uk: voice('uk') };
-const SPEAKERS: Readonly<Record<Terms, Speaker>> = { us: speakWith(VOICES.us), uk: speakWith(VOICES.uk) };
+const listeners = new Set<() => void>();
+let speakers = newSpeakers();
 
 /** Texts that come later than the page: from then on they are said like the others. */
 export function addTexts(texts: Readonly<Record<Terms, CompiledCatalogue>>): void {
+  const isNothing = Object.keys({ ...texts.us, ...texts.uk }).length === 0;
+  if (isNothing) return;
   Object.assign(KNOWN, texts.us);
   VOICES.us.load(LOCALES.us, all(texts, 'us'));
   VOICES.uk.load(LOCALES.uk, all(texts, 'uk'));
+  speakers = newSpeakers();
+  for (const listener of listeners) listener();
+}
+
+function newSpeakers(): Readonly<Record<Terms, Speaker>> {
+  return { us: speakWith(VOICES.us), uk: speakWith(VOICES.uk) };
 }
 
 function voice(terms: Terms): I18n {
@@ -60,8 +75,9 @@ function voice(terms: Terms): I18n {
   return i18n;
 }
 
+/** A text that is still on its way is a blank, and not its key. */
 function speakWith(i18n: I18n): Speaker {
-  return (key, values) => i18n._(key, values === undefined ? undefined : { ...values });
+  return (key, values) => (isTextKey(key) ? i18n._(key, values === undefined ? undefined : { ...values }) : '');
 }
 
 /** The UK catalogue says only what the UK trade says otherwise. */

@@ -2,12 +2,10 @@
 import { lazy, Suspense, useDeferredValue, useEffect, useMemo, useState } from 'react';
 import { demoJob } from '../document/demoJob';
 import { job as jobOf } from '../state/plannerStore';
-import { speakerFor } from '../text/say';
 import { ExplainDesk } from './explain/ExplainDesk';
 import { FaultSummary } from './fields/FaultSummary';
 import { createTypingDesk } from './fields/typing';
 import { KeypadProvider } from './keypad/Keypad';
-import { RefusedFile } from './shell/RefusedFile';
 import { TopBar } from './shell/TopBar';
 import { useDropTarget } from './shell/useDropTarget';
 import { useJobFile } from './shell/useJobFile';
@@ -19,8 +17,10 @@ import { StepPage } from './steps/StepPage';
 import { StepSight } from './steps/StepSight';
 import { useJobPack } from './useJobPack';
 import { type Bench, BenchContext, usePlannerState } from './usePlanner';
+import { useSpeaker } from './useSpeaker';
 import './look/page.css';
 
+const RefusedFile = lazy(() => import('./shell/RefusedFile').then(({ RefusedFile }) => ({ default: RefusedFile })));
 const WalkScreen = lazy(() => import('./walk/WalkScreen').then(({ WalkScreen }) => ({ default: WalkScreen })));
 
 type AppProps = Omit<Bench, 'typing'>;
@@ -40,12 +40,13 @@ function StairPage() {
   const index = usePlannerState((state) => state.stairIndex);
   const terms = usePlannerState((state) => state.terms);
   const theme = usePlannerState((state) => state.theme);
+  const say = useSpeaker(terms);
   const pack = useJobPack(job);
   const isWalking = usePlannerState((state) => state.walk !== null);
   const goTo = useGoToPlace();
   const stair = useMemo<StairOnShow>(
-    () => ({ job, index, plan: planOf(job, index, pack), units: unitsOf(job), say: speakerFor(terms) }),
-    [job, index, terms, pack],
+    () => ({ job, index, plan: planOf(job, index, pack), units: unitsOf(job), say }),
+    [job, index, say, pack],
   );
   useEffect(() => {
     document.documentElement.dataset['theme'] = theme;
@@ -91,7 +92,11 @@ function Page() {
       <div className="page-words" aria-live="polite">
         {file.notice !== null && <p className="notice">{say(file.notice.key, { name: file.notice.name })}</p>}
       </div>
-      {file.refusal !== null && <RefusedFile refusal={file.refusal} onClose={file.closeRefusal} />}
+      {file.refusal !== null && (
+        <Suspense fallback={null}>
+          <RefusedFile refusal={file.refusal} onClose={file.closeRefusal} />
+        </Suspense>
+      )}
       {job.name === demoJob.name && <aside className="example">{say('app.example')}</aside>}
       <FaultSummary />
       <main className="desk" data-step={step}>

@@ -3,7 +3,8 @@
  * of pitches. The code and its section stand in each name.
  */
 import { beforeAll, describe, expect, test } from 'vitest';
-import { loadPack, PACK_LIST } from '../../src/packs/ruleBook';
+import { PACK_LIST } from '../../src/packs/packList';
+import { loadPack } from '../../src/packs/ruleBook';
 import { answerOf, bare, type Changes, changed } from '../fixtures/stairs';
 
 beforeAll(async () => {

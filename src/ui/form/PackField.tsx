@@ -1,7 +1,8 @@
 /** Which rules the stair is checked by. All but the usual ones are fetched when they are chosen. */
 import { useState } from 'react';
 import type { JobText } from '../../core/job/jobText';
-import { DEFAULT_PACK, loadPack, PACK_LIST } from '../../packs/ruleBook';
+import { PACK_LIST } from '../../packs/packList';
+import { DEFAULT_PACK, loadPack } from '../../packs/ruleBook';
 import { isTextKey } from '../../text/say';
 import { type Choice, ChoiceField } from '../fields/ChoiceField';
 import { FieldFrame } from '../fields/FieldFrame';

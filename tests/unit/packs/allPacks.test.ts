@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { knownFields } from '../../../src/core/codes/fieldKinds';
 import { findOn } from '../../../src/core/codes/findings';
 import { chooseRules, type RulePack, type RuleRow } from '../../../src/core/codes/rulePack';
+import { PACK_LIST } from '../../../src/packs/packList';
 import {
   allPacks,
   DEFAULT_PACK,
@@ -10,7 +11,6 @@ import {
   loadAmendments,
   loadLookup,
   localRulesOf,
-  PACK_LIST,
   refusedPacks,
 } from '../../../src/packs/ruleBook';
 import { isTextKey, speakerFor } from '../../../src/text/say';

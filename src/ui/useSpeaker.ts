@@ -1,0 +1,15 @@
+/** Who speaks for the page. Texts that are late are fetched here, and the page says everything anew when they come. */
+import { useEffect, useSyncExternalStore } from 'react';
+import { onTexts, type Speaker, speakerFor, type Terms } from '../text/say';
+
+export function useSpeaker(terms: Terms): Speaker {
+  useEffect(() => {
+    // Without a network the page still says what it needs to be measured with.
+    import('../text/lateSoon').catch(() => undefined);
+  }, []);
+  useEffect(() => {
+    // Until they come, and without a network, the words of the US trade stand in.
+    if (terms === 'uk') import('../text/lateUk').catch(() => undefined);
+  }, [terms]);
+  return useSyncExternalStore(onTexts, () => speakerFor(terms));
+}
