@@ -15,10 +15,10 @@ describe('an empty job', () => {
     await openMeasure();
     expect(screen.getByText(/^Begin with the rise/)).toBeTruthy();
     const rise = screen.getByRole('region', { name: /^The rise/ });
-    expect(within(rise).getByRole('img', { name: /tape stands plumb/ })).toBeTruthy();
+    expect(await within(rise).findByRole('img', { name: /tape stands plumb/ })).toBeTruthy();
     expect(rise.querySelectorAll('.role-stringer')).toHaveLength(0);
     expect(within(rise).getByText('missing')).toBeTruthy();
-    expect(screen.getByText('Nothing has been measured yet.')).toBeTruthy();
+    expect(await screen.findByText('Nothing has been measured yet.')).toBeTruthy();
   });
 
   it('becomes a stair in three readings and at most twelve taps beside digits', async () => {
@@ -174,7 +174,7 @@ describe('a finish that is not known', () => {
 describe('reading back', () => {
   it('says everything in both systems', async () => {
     await openMeasure({ firstJob: demoWith({ survey: { ...survey, upperToAdd: 'unknown' } }) });
-    const back = within(screen.getByRole('region', { name: 'Read back' }));
+    const back = within(await screen.findByRole('region', { name: 'Read back' }));
     const rows = back.getAllByRole('row').map((row) => row.textContent);
     expect(rows).toContain('Rise today8′ 9 7/16″ = 105 7/16″2678.1');
     expect(rows).toContain('Upper floor to comenot known yet');

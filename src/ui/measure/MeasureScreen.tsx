@@ -2,14 +2,15 @@
  * Measuring, one thing at a time in the order of the job. The list of things is also the list of what
  * is still missing; below it everything is read back, and what to beware of at an open stairwell.
  */
-import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
+import { type KeyboardEvent, lazy, Suspense, useEffect, useRef, useState } from 'react';
 import { idOf } from '../fields/fieldWords';
 import { placeInStair } from '../fields/jobPlaces';
 import { nextStop } from '../keypad/nextStop';
 import { useStair } from '../stairOnShow';
-import { ReadBack } from './ReadBack';
 import { ThingPart } from './ThingPart';
 import { stateOfThing, THINGS, type ThingName } from './things';
+
+const ReadBack = lazy(() => import('./ReadBack').then(({ ReadBack }) => ({ default: ReadBack })));
 
 const CAUTIONS = ['1', '2', '3'] as const;
 
@@ -40,13 +41,15 @@ export function MeasureScreen() {
           onGo={goTo}
         />
       ))}
-      <ReadBack />
-      <h3 className="measure-title">{say('measure.caution.title')}</h3>
-      <ul className="cautions">
-        {CAUTIONS.map((each) => (
-          <li key={each}>{say(`measure.caution.${each}`)}</li>
-        ))}
-      </ul>
+      <Suspense fallback={null}>
+        <ReadBack />
+        <h3 className="measure-title">{say('measure.caution.title')}</h3>
+        <ul className="cautions">
+          {CAUTIONS.map((each) => (
+            <li key={each}>{say(`measure.caution.${each}`)}</li>
+          ))}
+        </ul>
+      </Suspense>
     </section>
   );
 }

@@ -4,6 +4,7 @@
  */
 import { useStair } from '../stairOnShow';
 import { usePlannerState } from '../usePlanner';
+import { frameOf, STAIR_FRAME } from './BlankPicture';
 import { DepthPicture, HeaderPicture, LandingPicture, WidthsPicture } from './detailPictures';
 import { ElevationScene } from './ElevationScene';
 import { Tape, TapeValue } from './Tape';
@@ -18,7 +19,7 @@ export function TapePicture({ thing }: { readonly thing: ThingName }) {
       className="drawing tape-picture"
       role="img"
       aria-label={say(`measure.picture.${thing}`)}
-      viewBox={thing === 'landing' ? '0 0 400 170' : '0 0 400 236'}
+      viewBox={frameOf(thing)}
     >
       <PictureOf thing={thing} />
     </svg>
@@ -29,7 +30,7 @@ export function TapePicture({ thing }: { readonly thing: ThingName }) {
 export function StairGuess() {
   const { say } = useStair();
   return (
-    <svg className="drawing stair-guess" role="img" aria-label={say('measure.guess')} viewBox="0 0 400 236">
+    <svg className="drawing stair-guess" role="img" aria-label={say('measure.guess')} viewBox={STAIR_FRAME}>
       <ElevationScene built={false} />
       <Tape from={[112, 214]} to={[112, 54]} />
       <TapeValue x={100} y={140} anchor="end" text="" />

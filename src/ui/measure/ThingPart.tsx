@@ -3,16 +3,18 @@
  * out of sight and still in their place: the focus that comes to one, by the keyboard or from a word
  * elsewhere on the page, opens it.
  */
-import { useEffect, useId, useRef } from 'react';
+import { lazy, Suspense, useEffect, useId, useRef } from 'react';
 import { labelOf } from '../fields/fieldWords';
 import { placeInStair } from '../fields/jobPlaces';
 import { isAsked, StairField } from '../form/StairField';
 import { useStair } from '../stairOnShow';
-import { FinishEffects } from './FinishEffects';
+import { BlankPicture, frameOf } from './BlankPicture';
 import { isOdd } from './plausible';
 import { Readings } from './Readings';
-import { TapePicture } from './TapePicture';
 import { lengthAt, stateOfKey, stateOfThing, THINGS, type Thing, type ThingName } from './things';
+
+const FinishEffects = lazy(() => import('./FinishEffects').then(({ FinishEffects }) => ({ default: FinishEffects })));
+const TapePicture = lazy(() => import('./TapePicture').then(({ TapePicture }) => ({ default: TapePicture })));
 
 interface ThingPartProps {
   readonly thing: Thing;
@@ -41,7 +43,9 @@ export function ThingPart({ thing, isOpen, onOpen, onGo }: ThingPartProps) {
       <div className="thing-body">
         {isOpen && (
           <>
-            <TapePicture thing={name} />
+            <Suspense fallback={<BlankPicture kind="tape-picture" viewBox={frameOf(name)} />}>
+              <TapePicture thing={name} />
+            </Suspense>
             <p className="thing-how">{say(`measure.how.${name}`)}</p>
           </>
         )}
@@ -53,7 +57,11 @@ export function ThingPart({ thing, isOpen, onOpen, onGo }: ThingPartProps) {
               <StairField key={`${index} ${key}`} fieldKey={key} kind={kind} />
             ))}
         </div>
-        {name === 'finishes' && isOpen && <FinishEffects />}
+        {name === 'finishes' && isOpen && (
+          <Suspense fallback={null}>
+            <FinishEffects />
+          </Suspense>
+        )}
         <OddWords thing={thing} />
         {isOpen && <ThingWays at={at} onGo={onGo} />}
       </div>

@@ -2,13 +2,14 @@
 import { lazy, memo, Suspense } from 'react';
 import type { StairPlan } from '../../core/plan/planStair';
 import { Elevation } from '../drawing/StairDrawings';
-import { StairGuess } from '../measure/TapePicture';
+import { BlankPicture, STAIR_FRAME } from '../measure/BlankPicture';
 import { DraftBanner } from '../results/DraftBanner';
 import { RiserStrip } from '../results/RiserStrip';
 import { useStair } from '../stairOnShow';
 import { usePlannerState } from '../usePlanner';
 import { useSightHeight } from './useSightHeight';
 
+const StairGuess = lazy(() => import('../measure/TapePicture').then(({ StairGuess }) => ({ default: StairGuess })));
 const late = () => import('../drawing/LateDrawings');
 const Board = lazy(() => late().then(({ Board }) => ({ default: Board })));
 const Notch = lazy(() => late().then(({ Notch }) => ({ default: Notch })));
@@ -28,7 +29,9 @@ export const StepSight = memo(function StepSight({ lit }: LitProps) {
       {plan.ok && <DraftBanner plan={plan.value} />}
       <section className="sheet elevation" aria-labelledby="sight-title">
         <h2 id="sight-title">{say(atBoard ? 'drawing.board' : 'drawing.elevation')}</h2>
-        <Suspense fallback={null}>{plan.ok ? <Drawings plan={plan.value} lit={lit} /> : <StairGuess />}</Suspense>
+        <Suspense fallback={plan.ok ? null : <BlankPicture kind="stair-guess" viewBox={STAIR_FRAME} />}>
+          {plan.ok ? <Drawings plan={plan.value} lit={lit} /> : <StairGuess />}
+        </Suspense>
       </section>
       {plan.ok && <RiserStrip plan={plan.value} />}
     </div>
