@@ -4,7 +4,7 @@
  * line shows the symbols and the values put in.
  */
 export const explainEn = {
-  'number.why': '{name}: where it comes from',
+  'number.why': '{name}, {figure}: where it comes from',
   'explain.title': 'Where this comes from',
   'explain.close': 'Close',
   'explain.back': 'Back to {name}',

@@ -15,5 +15,6 @@ export const sightEn = {
   'sight.whole': 'Fit',
   'sight.wholeLong': 'Fit: show all of it: {title}',
   'sight.toField': '{name}, {figure}: change it',
+  'sight.inDetail': '{words} ({title})',
   'sight.toWhy': '{name}, {figure}: why',
 } as const;

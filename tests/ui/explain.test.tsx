@@ -161,7 +161,7 @@ describe('a figure of the sheets', () => {
       const panel = await screen.findByRole('dialog', {}, SLOWLY);
       const shown = panel.querySelector('.explain-figure')?.textContent;
       const written = figure.querySelector('.figure > .unseen') ?? figure;
-      expect(plain(shown), figure.title).toBe(plain(written.textContent));
+      expect(plain(shown), figure.ariaLabel ?? '').toBe(plain(written.textContent));
       fireEvent.click(within(panel).getByRole('button', { name: 'Close' }));
     }
   });
@@ -184,7 +184,7 @@ describe('the panel', () => {
     );
     const opened = await openPart(part);
     const rise = screen.getByRole('region', { name: 'Rise and run' });
-    const figure = within(rise).getByTitle('Unit rise: where it comes from');
+    const figure = within(rise).getByRole('button', { name: 'Unit rise, 7 1/2 heavy in: where it comes from' });
     await opened.user.click(figure);
     return { ...opened, goTo, figure, panel: await screen.findByRole('dialog', { name: 'Unit rise' }, SLOWLY) };
   }
@@ -228,7 +228,7 @@ describe('the panel', () => {
   it('opens from a number of the drawing, whose fields lead into the form', async () => {
     const { panel, user, goTo } = await openPanel();
     await user.click(within(panel).getByRole('button', { name: 'Close' }));
-    await user.click(screen.getByRole('button', { name: /^Total run, .*why$/ }));
+    await user.click(screen.getByRole('button', { name: /^Total run, .*: why$/ }));
     expect(await screen.findByRole('dialog', { name: 'Total run' }, SLOWLY)).toBeTruthy();
     await user.click(screen.getByRole('button', { name: 'Close' }));
     await user.click(screen.getByRole('button', { name: /^Opening, framed, .*change it$/ }));
@@ -244,7 +244,7 @@ describe('the panel', () => {
       </ExplainDesk>,
       { firstJob },
     );
-    fireEvent.click(screen.getByRole('button', { name: '14' }));
+    fireEvent.click(screen.getByRole('button', { name: /^Risers, 14:/ }));
     const limit = plan.rules.limits.find(({ field }) => field === 'riser.max');
     expect((await screen.findByRole('dialog', {}, SLOWLY)).textContent).toContain(
       `${limit?.source}, ${limit?.section}`,
@@ -259,7 +259,7 @@ describe('the panel', () => {
       </ExplainDesk>,
       { firstJob },
     );
-    fireEvent.click(screen.getByRole('button', { name: '104' }));
+    fireEvent.click(screen.getByRole('button', { name: /^Total rise, finished/ }));
     expect((await screen.findByRole('dialog', {}, SLOWLY)).textContent).toContain(
       'not known yet; laid out with this for now',
     );
@@ -270,7 +270,7 @@ describe('the panel', () => {
     planner.actions.setTerms('uk');
     expect(await screen.findByText('Unit rise')).toBeTruthy();
     fireEvent.click(screen.getByRole('button', { name: 'Close' }));
-    fireEvent.click(screen.getByTitle('Two rises and a going: where it comes from'));
+    fireEvent.click(screen.getByRole('button', { name: /^Two rises and a going, .*: where it comes from$/ }));
     expect((await screen.findByRole('dialog', {}, SLOWLY)).textContent).toContain('two rises and a going');
   });
 });

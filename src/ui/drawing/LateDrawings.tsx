@@ -28,7 +28,16 @@ export function Heel(props: StairDrawingProps) {
     cut: lengthText(plan.sheet.toeHeight, units),
     rise: lengthText(plan.layout.flight.unitRise, units),
   });
-  return <Shown {...props} draw={drawHeel} heightFor={detailHeight} alternative={alternative} />;
+  return (
+    <Shown
+      {...props}
+      draw={drawHeel}
+      heightFor={detailHeight}
+      alternative={alternative}
+      title={say('drawing.heel')}
+      isDetail
+    />
+  );
 }
 
 export function TopEnd(props: StairDrawingProps) {
@@ -38,7 +47,16 @@ export function TopEnd(props: StairDrawingProps) {
     mark: lengthText(plan.sheet.headerMark, units),
     plumb: lengthText(plan.layout.stringer.top.plumbCut, units),
   });
-  return <Shown {...props} draw={drawTopEnd} heightFor={detailHeight} alternative={alternative} />;
+  return (
+    <Shown
+      {...props}
+      draw={drawTopEnd}
+      heightFor={detailHeight}
+      alternative={alternative}
+      title={say('drawing.topEnd')}
+      isDetail
+    />
+  );
 }
 
 export function Notch(props: StairDrawingProps) {
@@ -50,7 +68,16 @@ export function Notch(props: StairDrawingProps) {
     run: lengthText(flight.run, units),
     notch: lengthText(stringer.notchDepth, units),
   });
-  return <Shown {...props} draw={drawStep} heightFor={detailHeight} alternative={alternative} />;
+  return (
+    <Shown
+      {...props}
+      draw={drawStep}
+      heightFor={detailHeight}
+      alternative={alternative}
+      title={say('drawing.step')}
+      isDetail
+    />
+  );
 }
 
 function detailHeight(width: number): number {

@@ -1,17 +1,15 @@
 /**
- * A drawing that one can come closer to: with a finger or two, the wheel, keys, or the buttons, which
- * are always there. What it shows is made for the zoom at which the look has come to rest.
+ * A drawing that one can come closer to. Until the camera has come, the same drawing stands there whole
+ * and at rest, in the same place, and its numbers lead on already.
  */
-import { useId, useMemo } from 'react';
+import { lazy, Suspense, useMemo } from 'react';
 import type { Drawing, View } from '../../core/drawing/drawing';
-import { useStair } from '../stairOnShow';
-import { groundOf, viewOf } from './camera';
-import { DrawingMarks } from './DrawingMarks';
-import { Targets } from './Targets';
-import { type Target, targetsOf } from './targetBoxes';
-import { useCamera } from './useCamera';
+import { DrawingView } from './DrawingView';
+import type { Target } from './targetBoxes';
 
-interface SightProps {
+const LiveSight = lazy(() => import('./LiveSight').then(({ LiveSight }) => ({ default: LiveSight })));
+
+export interface SightProps {
   /** What is looked at: a few words. */
   readonly title: string;
   /** What it shows, for who cannot see it. */
@@ -27,54 +25,27 @@ interface SightProps {
   readonly onAbout: ((about: string) => void) | null;
 }
 
-export function Sight({ title, alternative, view, draw, lit, nameOf, onAbout }: SightProps) {
-  const { say, units } = useStair();
-  const keys = useId();
-  const { width, height } = view;
-  const whole = useMemo(() => draw({ width, height }), [draw, width, height]);
-  const ground = useMemo(() => groundOf(whole), [whole]);
-  const { place, group, zoom, press, reveal, placeOf } = useCamera(ground);
-  const drawing = useMemo(
-    () => (zoom === 1 ? whole : draw({ width, height, zoom })),
-    [draw, whole, width, height, zoom],
+export function Sight(props: SightProps) {
+  return (
+    <Suspense fallback={<SightAtRest {...props} />}>
+      <LiveSight {...props} />
+    </Suspense>
   );
-  const targets = useMemo(() => targetsOf(drawing, units), [drawing, units]);
-  const shown = viewOf(ground);
+}
+
+function SightAtRest({ view, draw, alternative, lit, nameOf, onAbout }: SightProps) {
+  const { width, height } = view;
+  const drawing = useMemo(() => draw({ width, height }), [draw, width, height]);
   return (
     <div className="sight">
-      <div className="sight-hands">
-        <button type="button" aria-label={say('sight.wholeLong', { title })} onClick={() => press('0')}>
-          {say('sight.whole')}
-        </button>
-        <button type="button" aria-label={say('sight.back', { title })} onClick={() => press('-')}>
-          −
-        </button>
-        <button type="button" aria-label={say('sight.closer', { title })} onClick={() => press('+')}>
+      <div className="sight-hands to-come">
+        <button type="button" disabled>
           +
         </button>
       </div>
-      {/* biome-ignore lint/a11y/useSemanticElements: not a set of fields, a place to look around in */}
-      <div
-        className="sight-place"
-        ref={place}
-        role="group" // oxlint-disable-line jsx-a11y/prefer-tag-over-role
-        aria-label={say('sight.label', { title })}
-        aria-describedby={keys}
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: the arrow keys move what is in it
-        tabIndex={0} // oxlint-disable-line jsx-a11y/no-noninteractive-tabindex
-      >
-        <svg className="drawing" width={shown.width} height={shown.height} role="presentation">
-          <g ref={group}>
-            <DrawingMarks drawing={drawing} alternative={alternative} lit={lit} />
-            {onAbout !== null && (
-              <Targets targets={targets} nameOf={nameOf} onAbout={onAbout} placeOf={placeOf} onReach={reveal} />
-            )}
-          </g>
-        </svg>
+      <div className="sight-place">
+        <DrawingView drawing={drawing} alternative={alternative} lit={lit} nameOf={nameOf} onAbout={onAbout} />
       </div>
-      <p className="unseen" id={keys}>
-        {say('sight.keys')}
-      </p>
     </div>
   );
 }

@@ -21,6 +21,8 @@ export interface StairDrawingProps {
   readonly onAbout?: (about: About) => void;
   /** Pixels, where the place has a height of its own. */
   readonly height?: number;
+  /** As on paper: whole, at rest, and leading nowhere. */
+  readonly isStill?: boolean;
 }
 
 type Draw = (plan: StairPlan, view: View, words: DrawingWords) => Drawing;
@@ -53,33 +55,35 @@ export interface ShownProps extends StairDrawingProps {
   readonly draw: Draw;
   readonly heightFor: (width: number, plan: StairPlan) => number;
   readonly alternative: string;
-  /** What is looked at: then one can come closer. Left out: the drawing is at rest. */
-  readonly title?: string;
+  readonly title: string;
+  /** A place that is enlarged already: one does not come closer to it. */
+  readonly isDetail?: boolean;
 }
 
-export function Shown({ plan, lit, onAbout, height, draw, heightFor, alternative, title }: ShownProps) {
+export function Shown(props: ShownProps) {
+  const { plan, lit, onAbout, height, draw, heightFor, alternative, title, isDetail = false, isStill = false } = props;
   const { say, index } = useStair();
   const desk = useDesk();
   const [place, width] = useWidth<HTMLDivElement>();
   const words = useDrawingWords(say);
   const tall = height ?? heightFor(width, plan);
   const drawView = useCallback((view: View) => draw(plan, view, words), [draw, plan, words]);
-  const drawing = useMemo(
-    () => (title === undefined ? drawView({ width, height: tall }) : null),
-    [title, drawView, width, tall],
-  );
+  const isSight = !isDetail && !isStill;
+  const drawing = useMemo(() => (isSight ? null : drawView({ width, height: tall })), [isSight, drawView, width, tall]);
   const nameOf = useCallback(
     ({ about, figure }: Target) => {
       const name = nameOfAbout(say, index, about);
       if (figure === '') return name;
-      return say(measureNamed(about) === null ? 'sight.toField' : 'sight.toWhy', { name, figure });
+      const words = say(measureNamed(about) === null ? 'sight.toField' : 'sight.toWhy', { name, figure });
+      // The same number may stand in several details side by side.
+      return isDetail ? say('sight.inDetail', { words, title }) : words;
     },
-    [say, index],
+    [say, index, isDetail, title],
   );
-  const lead = { alternative, lit, nameOf, onAbout: onAbout ?? desk?.about ?? null };
+  const lead = { alternative, lit, nameOf, onAbout: isStill ? null : (onAbout ?? desk?.about ?? null) };
   return (
     <div className="drawing-place" ref={place}>
-      {title !== undefined && <Sight title={title} view={{ width, height: tall }} draw={drawView} {...lead} />}
+      {isSight && <Sight title={title} view={{ width, height: tall }} draw={drawView} {...lead} />}
       {drawing !== null && <DrawingView drawing={drawing} {...lead} />}
     </div>
   );

@@ -4,6 +4,7 @@ import type { StairPlan } from '../../core/plan/planStair';
 import { Board, Heel, TopEnd } from '../drawing/LateDrawings';
 import { Elevation } from '../drawing/StairDrawings';
 import { AuditPage } from '../explain/AuditPage';
+import { DeskContext } from '../explain/desk';
 import { Findings } from '../findings/Findings';
 import { FilesPart } from '../print/FilesPart';
 import { MarksTable, RipsTable, StoryPole } from '../results/MarkTables';
@@ -24,42 +25,45 @@ export function PrintStep({ plan }: { readonly plan: StairPlan }) {
         </button>
       </div>
       <FilesPart plan={plan} />
-      <div className="print-pages">
-        <PrintHead plan={plan} />
-        <section className="sheet print-page" aria-label={say('drawing.elevation')}>
-          <Elevation plan={plan} lit={null} />
-          <RiserStrip plan={plan} />
-        </section>
-        <section className="sheet print-page" aria-label={say('drawing.board')}>
-          <Board plan={plan} lit={null} />
-          {units === 'imperial' && <p className="heavy-note">{say('results.heavy')}</p>}
-        </section>
-        <div className="sheets print-page">
-          <MarksTable plan={plan} />
-          <StoryPole plan={plan} />
-          <HeelSheet plan={plan} />
-          <TopSheet plan={plan} />
-          <RipsTable plan={plan} />
-          <CheckSheet plan={plan} />
-          <SquareSheet plan={plan} />
-          <FloorSheet plan={plan} />
-          <BoardSheet plan={plan} />
-          <HeadSheet plan={plan} />
-          <WidthSheet plan={plan} />
-          <RiseSheet plan={plan} />
-        </div>
-        <div className="sheets details print-page">
-          <section className="sheet">
-            <Heel plan={plan} lit={null} />
+      {/* On a page that is to be printed a number is a number: nobody can ask it. */}
+      <DeskContext value={null}>
+        <div className="print-pages">
+          <PrintHead plan={plan} />
+          <section className="sheet print-page" aria-label={say('drawing.elevation')}>
+            <Elevation plan={plan} lit={null} isStill />
+            <RiserStrip plan={plan} />
           </section>
-          <section className="sheet">
-            <TopEnd plan={plan} lit={null} />
+          <section className="sheet print-page" aria-label={say('drawing.board')}>
+            <Board plan={plan} lit={null} isStill />
+            {units === 'imperial' && <p className="heavy-note">{say('results.heavy')}</p>}
           </section>
+          <div className="sheets print-page">
+            <MarksTable plan={plan} />
+            <StoryPole plan={plan} />
+            <HeelSheet plan={plan} />
+            <TopSheet plan={plan} />
+            <RipsTable plan={plan} />
+            <CheckSheet plan={plan} />
+            <SquareSheet plan={plan} />
+            <FloorSheet plan={plan} />
+            <BoardSheet plan={plan} />
+            <HeadSheet plan={plan} />
+            <WidthSheet plan={plan} />
+            <RiseSheet plan={plan} />
+          </div>
+          <div className="sheets details print-page">
+            <section className="sheet">
+              <Heel plan={plan} lit={null} isStill />
+            </section>
+            <section className="sheet">
+              <TopEnd plan={plan} lit={null} isStill />
+            </section>
+          </div>
+          <Findings plan={plan} />
+          <p className="caution closing">{say('results.caution')}</p>
+          <Audit plan={plan} />
         </div>
-        <Findings plan={plan} />
-        <p className="caution closing">{say('results.caution')}</p>
-        <Audit plan={plan} />
-      </div>
+      </DeskContext>
     </>
   );
 }
