@@ -46,7 +46,7 @@ function drawingsOf(job: JobText, width: number): readonly Drawing[] {
 
 async function openElevation(onAbout: (about: string) => void = () => undefined) {
   const opened = await openPart(<Elevation plan={plan} lit={null} onAbout={onAbout} />);
-  const place = screen.getByRole('group', { name: /^Side elevation: drag to move/ });
+  const place = await screen.findByRole('group', { name: /^Side elevation: drag to move/ });
   const group = place.querySelector('svg > g') as SVGGElement;
   const zoom = () => Number(/matrix\(([\d.]+)/.exec(group.getAttribute('transform') ?? '')?.[1]);
   return { ...opened, place, group, zoom, whole: zoom() };

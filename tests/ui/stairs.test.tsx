@@ -15,7 +15,7 @@ beforeAll(() => {
 
 async function openList(user: User) {
   await user.click(screen.getByRole('button', { name: /^Stairs: / }));
-  return within(screen.getByRole('dialog', { name: 'Stairs of this job' }));
+  return within(await screen.findByRole('dialog', { name: 'Stairs of this job' }));
 }
 
 const namesOf = (stairs: readonly { readonly name?: string | undefined }[]) => stairs.map(({ name }) => name);
