@@ -59,7 +59,16 @@ const SOON: readonly string[] = [
   ]),
   ...['stringer', 'steps', 'markStep', 'rules'].map((key) => `choice.${key}`),
   ...['board', 'heel', 'topEnd', 'step', 'none'].map((word) => `drawing.${word}`),
-  ...['effect', 'back', 'picture', 'word', 'guess'].map((word) => `measure.${word}`),
+  ...['effect', 'back', 'picture', 'word', 'guess', 'caution'].map((word) => `measure.${word}`),
+  // Things to measure that are still closed.
+  ...['finishes', 'landing', 'opening', 'header', 'depth', 'widths'].map((thing) => `measure.how.${thing}`),
+  ...['lowerToAdd', 'lowerLaid', 'upperToAdd', 'upperSubfloor', 'openingFraming', 'headerLining', 'headerDepth'].map(
+    (key) => `hint.survey.${key}`,
+  ),
+  ...['floorDepth', 'footBelowReading', 'widthFraming', 'wallboard', 'skirt', 'spacer'].map(
+    (key) => `hint.survey.${key}`,
+  ),
+  ...['choice.survey', 'hint.steps', 'draft.loss'],
   ...['opened', 'saved', 'saveFailed', 'openFailed', 'tooLarge', 'several', 'newJob'].map((word) => `file.${word}`),
 ];
 

@@ -3,13 +3,29 @@
  * are always there. What it shows is made for the zoom at which the look has come to rest.
  */
 import { useId, useMemo } from 'react';
+import type { Drawing, View } from '../../core/drawing/drawing';
 import { useStair } from '../stairOnShow';
 import { groundOf, viewOf } from './camera';
 import { DrawingMarks } from './DrawingMarks';
-import type { SightProps } from './Sight';
 import { Targets } from './Targets';
-import { targetsOf } from './targetBoxes';
+import { type Target, targetsOf } from './targetBoxes';
 import { useCamera } from './useCamera';
+
+export interface SightProps {
+  /** What is looked at: a few words. */
+  readonly title: string;
+  /** What it shows, for who cannot see it. */
+  readonly alternative: string;
+  /** The place that it fills, in pixels. */
+  readonly view: View;
+  /** Draws for a view; must be the same function as long as it draws the same thing. */
+  readonly draw: (view: View) => Drawing;
+  /** The key whose meaning lights up. */
+  readonly lit: string | null;
+  readonly nameOf: (target: Target) => string;
+  /** What a touched number leads to; null where nobody leads. */
+  readonly onAbout: ((about: string) => void) | null;
+}
 
 export function LiveSight({ title, alternative, view, draw, lit, nameOf, onAbout }: SightProps) {
   const { say, units } = useStair();

@@ -3,27 +3,10 @@
  * and at rest, in the same place, and its numbers lead on already.
  */
 import { lazy, Suspense, useMemo } from 'react';
-import type { Drawing, View } from '../../core/drawing/drawing';
 import { DrawingView } from './DrawingView';
-import type { Target } from './targetBoxes';
+import type { SightProps } from './LiveSight';
 
 const LiveSight = lazy(() => import('./LiveSight').then(({ LiveSight }) => ({ default: LiveSight })));
-
-export interface SightProps {
-  /** What is looked at: a few words. */
-  readonly title: string;
-  /** What it shows, for who cannot see it. */
-  readonly alternative: string;
-  /** The place that it fills, in pixels. */
-  readonly view: View;
-  /** Draws for a view; must be the same function as long as it draws the same thing. */
-  readonly draw: (view: View) => Drawing;
-  /** The key whose meaning lights up. */
-  readonly lit: string | null;
-  readonly nameOf: (target: Target) => string;
-  /** What a touched number leads to; null where nobody leads. */
-  readonly onAbout: ((about: string) => void) | null;
-}
 
 export function Sight(props: SightProps) {
   return (
