@@ -38,7 +38,14 @@ const LATE: Readonly<Record<'figures' | 'findings', readonly string[]>> = {
 
 /** What nobody reads while the first things are measured, by the first words of its key. */
 const SOON: readonly string[] = [
-  ...['cli', 'note', 'number', 'keypad', 'refused', 'local', 'pack', 'sight'],
+  'cli',
+  'note',
+  'number',
+  'keypad',
+  'refused',
+  'local',
+  'pack',
+  'sight',
   ...['title', 'name', 'undo', 'close', 'newName', 'copyName', 'add', 'up', 'down', 'copy', 'remove', 'show'].map(
     (word) => `stairs.${word}`,
   ),
@@ -68,7 +75,9 @@ const SOON: readonly string[] = [
   ...['floorDepth', 'footBelowReading', 'widthFraming', 'wallboard', 'skirt', 'spacer'].map(
     (key) => `hint.survey.${key}`,
   ),
-  ...['choice.survey', 'hint.steps', 'draft.loss'],
+  'choice.survey',
+  'hint.steps',
+  'draft.loss',
   ...['opened', 'saved', 'saveFailed', 'openFailed', 'tooLarge', 'several', 'newJob'].map((word) => `file.${word}`),
 ];
 
