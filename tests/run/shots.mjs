@@ -70,6 +70,7 @@ async function take(browser, { name, size, light, step, walk = false }) {
   await steps.getByRole('button', { name: step, exact: true }).click();
   if (walk) {
     await page.getByRole('button', { name: /One mark at a time/ }).click();
+    await page.getByRole('button', { name: /Marked, next/ }).waitFor();
     for (let i = 0; i < 6; i += 1) await page.keyboard.press('ArrowRight');
   }
   await page.waitForLoadState('networkidle');

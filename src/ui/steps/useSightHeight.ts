@@ -6,7 +6,7 @@ import { useSyncExternalStore } from 'react';
 
 const DESK_FROM = 1100;
 /** Bar, steps, title and riser strip at a desk, in pixels. */
-const TAKEN_AT_DESK = 480;
+const TAKEN_AT_DESK = 530;
 const LEAST_AT_DESK = 320;
 const LEAST = 250;
 const SHARE_OF_TABLET = 0.36;
