@@ -132,7 +132,7 @@ describe('typing a length', () => {
     await user.click(field('Header depth'));
     await user.tab();
     await user.keyboard('{Enter}');
-    expect(screen.getByRole('region', { name: 'Keypad for Header depth' })).toBeTruthy();
+    expect(await screen.findByRole('region', { name: 'Keypad for Header depth' })).toBeTruthy();
     expect(document.activeElement).toBe(field('Header depth'));
   });
 
