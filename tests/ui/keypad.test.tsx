@@ -1,12 +1,13 @@
 import { screen, within } from '@testing-library/react';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { demoJob } from '../../src/document/demoJob';
-import { key, lengthField, openMeasure, pad } from './padBench';
+import { key, lengthField, openMeasure, pad, untilPad } from './padBench';
 
 vi.setConfig({ testTimeout: 30_000 });
 afterEach(() => vi.unstubAllGlobals());
 
 async function tap(user: Awaited<ReturnType<typeof openMeasure>>['user'], names: readonly string[]) {
+  await untilPad();
   for (const name of names) await user.click(key(name));
 }
 
@@ -15,7 +16,7 @@ describe('under a finger', () => {
     const { user } = await openMeasure({ firstJob: demoJob });
     expect(pad()).toBeNull();
     await user.click(lengthField('Header depth'));
-    expect(screen.getByRole('region', { name: 'Keypad for Header depth' })).toBeTruthy();
+    expect(await screen.findByRole('region', { name: 'Keypad for Header depth' })).toBeTruthy();
     expect(lengthField('Header depth').inputMode).toBe('none');
     await tap(user, ['9']);
     expect(document.activeElement).toBe(lengthField('Header depth'));

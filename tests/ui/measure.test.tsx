@@ -3,7 +3,7 @@ import { afterEach, describe, expect, it, vi } from 'vitest';
 import { demoJob } from '../../src/document/demoJob';
 import { planOf } from '../../src/ui/stairOnShow';
 import { demoWith, describedBy } from './bench';
-import { key, lengthField, openMeasure } from './padBench';
+import { key, lengthField, openMeasure, untilPad } from './padBench';
 
 vi.setConfig({ testTimeout: 30_000 });
 afterEach(() => vi.unstubAllGlobals());
@@ -32,6 +32,7 @@ describe('an empty job', () => {
       for (const name of names) await tap(key(name));
     };
     await tap(lengthField('Reading on the left'));
+    await untilPad();
     await type(['1', '0', '5', '7/16', 'Next: Reading in the centre']);
     await type(['1', '0', '5', '1/2', 'Next: Reading on the right']);
     await type(['1', '0', '5', '7/16', 'Take the middle one: 105 7/16 in']);

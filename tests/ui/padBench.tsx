@@ -71,6 +71,11 @@ export function pad() {
   return screen.queryByRole('region', { name: /^Keypad for / });
 }
 
+/** The pad is fetched when it is first needed. */
+export async function untilPad(): Promise<void> {
+  await screen.findByRole('region', { name: /^Keypad for / });
+}
+
 export function key(name: string | RegExp): HTMLElement {
   const found = pad();
   if (found === null) throw new Error('No keypad is on screen');
