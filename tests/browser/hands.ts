@@ -13,6 +13,8 @@ export function fingerOn(page: Page): Hand {
     const next = pad.getByRole('button', { name: `Next: ${label}`, exact: true });
     if (await next.isVisible()) await tap(next);
     else {
+      // The page moves up when the pad goes: it is put away first, as a hand would that looks for another field.
+      if (await pad.isVisible()) await tap(pad.getByRole('button', { name: 'Close' }));
       const head = closedHeadOver(page, label);
       if ((await head.count()) > 0) await tap(head);
       await tap(page.getByLabel(label, { exact: true }));

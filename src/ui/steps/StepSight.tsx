@@ -29,7 +29,11 @@ export const StepSight = memo(function StepSight({ lit }: LitProps) {
       {plan.ok && <DraftBanner plan={plan.value} />}
       <section className="sheet elevation" aria-labelledby="sight-title">
         <h2 id="sight-title">{say(atBoard ? 'drawing.board' : 'drawing.elevation')}</h2>
-        <Suspense fallback={plan.ok ? null : <BlankPicture kind="stair-guess" viewBox={STAIR_FRAME} />}>
+        {/* Each step begins its own drawings: none is hidden and brought back while another is fetched. */}
+        <Suspense
+          key={`${step} ${plan.ok}`}
+          fallback={plan.ok ? null : <BlankPicture kind="stair-guess" viewBox={STAIR_FRAME} />}
+        >
           {plan.ok ? <Drawings plan={plan.value} lit={lit} /> : <StairGuess />}
         </Suspense>
       </section>
