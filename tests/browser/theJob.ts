@@ -23,6 +23,8 @@ export interface Hand {
 
 /** Without the dialog of the system, which no test can reach, the page hands a file to the downloads. */
 export async function openPage(page: Page): Promise<void> {
+  // From now on, and not only from when one is waited for: a key is quicker than the wish to see its dialog.
+  page.on('filechooser', () => undefined);
   await page.addInitScript(() => {
     Reflect.deleteProperty(window, 'showSaveFilePicker');
   });
