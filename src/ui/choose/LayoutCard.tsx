@@ -27,7 +27,10 @@ export function LayoutCard({ alternative, plan, frame, isLookedAt, onTake }: Lay
     <li className={chosen ? 'choose-card in-hand' : 'choose-card'}>
       <div className="choose-card-head">
         {chosen && <InHandSign />}
-        <h3 aria-label={say('choose.pair.spoken', pair)}>{say('choose.pair', pair)}</h3>
+        {/* A whole number at the end of a line, and its fraction on the next, would be read as another number. */}
+        <h3 aria-label={say('choose.pair.spoken', pair)}>
+          {say('choose.pair', { ...pair, run: pair.run.replaceAll(' ', '\u00a0') })}
+        </h3>
         {isLookedAt && !chosen && <p className="hint">{say('choose.lookedAt')}</p>}
       </div>
       <div className="choose-card-shape">
