@@ -25,11 +25,13 @@ const SHOTS = [
   { name: 'desk-set', size: DESK, light: 'paper', step: 'Set' },
   { name: 'desk-check', size: DESK, light: 'paper', step: 'Check' },
   { name: 'desk-print', size: DESK, light: 'paper', step: 'Print' },
+  { name: 'tablet-choose', size: TABLET, light: 'paper', step: 'Choose' },
   { name: 'tablet-measure-sun', size: TABLET, light: 'sun', step: 'Measure' },
   { name: 'tablet-measure-dim', size: TABLET, light: 'dim', step: 'Measure' },
   { name: 'tablet-one-number-sun', size: TABLET, light: 'sun', step: 'Lay out', walk: true },
   { name: 'tablet-one-number-dim', size: TABLET, light: 'dim', step: 'Lay out', walk: true },
   { name: 'phone-measure', size: PHONE, light: 'paper', step: 'Measure' },
+  { name: 'phone-one-number', size: PHONE, light: 'paper', step: 'Lay out', walk: true },
 ];
 
 ensureInstalled();
@@ -64,6 +66,8 @@ async function take(browser, { name, size, light, step, walk = false }) {
   // A context of its own each: no picture shows what another one left in the draft.
   const context = await browser.newContext({ viewport: size, hasTouch: size !== DESK });
   const page = await context.newPage();
+  // The bar says when the draft was kept: the same in every picture, or each would differ each time.
+  await page.clock.setFixedTime(new Date(2026, 0, 5, 9, 30));
   await page.goto(`http://localhost:${PORT}/`);
   if (light !== 'paper') await page.getByLabel('Light').selectOption(light);
   const steps = page.getByRole('navigation', { name: 'Steps of the job' });
