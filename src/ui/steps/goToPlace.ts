@@ -31,14 +31,28 @@ export function useGoToPlace(): (place: string) => void {
       if (stair !== null) actions.selectStair(stair);
       actions.look({ step: stepOfPlace(place), walk: null });
       // The step has to be there before its field can take the focus.
-      requestAnimationFrame(() => focusField(place));
+      requestAnimationFrame(() => focusWhenThere(idOf(place)));
     },
     [actions],
   );
 }
 
-function focusField(place: string): void {
-  const field = document.getElementById(idOf(place));
+/** A step that is shown for the first time is fetched first; whoever goes elsewhere meanwhile is left alone. */
+function focusWhenThere(id: string): void {
+  const before = document.activeElement;
+  if (focusField(id)) return;
+  const watcher = new MutationObserver(() => {
+    const stillWaits = document.activeElement === before || document.activeElement === document.body;
+    if (!stillWaits || focusField(id)) watcher.disconnect();
+  });
+  watcher.observe(document.body, { childList: true, subtree: true, attributeFilter: ['style'] });
+}
+
+/** @returns false also where it stands at the step before, which is hidden by now and takes no focus */
+function focusField(id: string): boolean {
+  const field = document.getElementById(id);
   field?.focus();
-  field?.scrollIntoView({ block: 'center' });
+  if (field === null || document.activeElement !== field) return false;
+  field.scrollIntoView({ block: 'center' });
+  return true;
 }
