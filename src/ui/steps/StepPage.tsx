@@ -26,7 +26,7 @@ export function StepPage({ onFocusKey }: StepPageProps) {
       <h2 className="step-title" id="step">
         {say(`step.${step}`)}
       </h2>
-      <Suspense fallback={<p className="step-lead">{say('steps.coming')}</p>}>
+      <Suspense key={step} fallback={<p className="step-lead">{say('steps.coming')}</p>}>
         <StepContent />
       </Suspense>
       <StepWays />
