@@ -1,5 +1,6 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
+import { keptOffline } from './src/cli/offlineWorker';
 import { groupOf, type Terms, type TextGroup } from './src/text/catalogues';
 import { COMPILED } from './src/text/compiled';
 
@@ -21,7 +22,7 @@ const POLICY: readonly string[] = [
   "base-uri 'none'",
   "object-src 'none'",
   "require-trusted-types-for 'script'",
-  "trusted-types 'none'",
+  'trusted-types pitchboard-offline',
 ];
 
 /** Browsers refuse this one in a meta tag, with a complaint on the console. */
@@ -95,7 +96,7 @@ function withoutUnused(): Plugin {
 export default defineConfig({
   // Relative addresses, so that the built folder works under any path of any host.
   base: './',
-  plugins: [react(), policyInPage(), textsCompiled(), withoutUnused()],
+  plugins: [react(), policyInPage(), textsCompiled(), withoutUnused(), keptOffline()],
   build: {
     outDir: 'dist',
     target: 'es2022',

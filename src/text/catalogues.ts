@@ -40,6 +40,7 @@ const LATE: Readonly<Record<'figures' | 'findings', readonly string[]>> = {
 const SOON: readonly string[] = [
   'cli',
   'note',
+  'offline',
   'number',
   'keypad',
   'refused',

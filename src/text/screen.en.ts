@@ -66,6 +66,17 @@ export const screenEn = {
   'draft.loss.older-draft': 'The newest draft could not be read. This is the one before it: look it over.',
   'draft.loss.undo-steps': 'Some of the older undo steps could not be read.',
 
+  'offline.is.cannot':
+    'This browser does not keep the page, or it came over a way that is not secure: without a network it will not open again.',
+  'offline.is.fetching': 'Being kept on this device, to open without a network.',
+  'offline.is.kept': 'Kept on this device: it opens without a network.',
+  'offline.is.failed':
+    'Not kept on this device yet: without a network it will not open. It is tried again the next time.',
+  'offline.is.newer': 'Kept on this device: it opens without a network. A newer version waits.',
+  'offline.newer':
+    'A newer Pitchboard is on this device. It begins when this one has been closed and is opened again, or now. The job stays.',
+  'offline.begin': 'Begin with it now',
+
   'file.never-saved-to-file': 'not in a file yet',
   'file.changed-since-file': 'changed since {name}',
   'file.same-as-file': 'same as {name}',

@@ -21,6 +21,7 @@ import { useSpeaker } from './useSpeaker';
 import './look/page.css';
 
 const RefusedFile = lazy(() => import('./shell/RefusedFile').then(({ RefusedFile }) => ({ default: RefusedFile })));
+const OfflineNews = lazy(() => import('./shell/OfflineWords').then(({ OfflineNews }) => ({ default: OfflineNews })));
 const WalkScreen = lazy(() => import('./walk/WalkScreen').then(({ WalkScreen }) => ({ default: WalkScreen })));
 
 type AppProps = Omit<Bench, 'typing'>;
@@ -91,6 +92,9 @@ function Page() {
       <StepNav />
       <div className="page-words" aria-live="polite">
         {file.notice !== null && <p className="notice">{say(file.notice.key, { name: file.notice.name })}</p>}
+        <Suspense fallback={null}>
+          <OfflineNews />
+        </Suspense>
       </div>
       {file.refusal !== null && (
         <Suspense fallback={null}>

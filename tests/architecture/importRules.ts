@@ -66,6 +66,11 @@ const FOLDERS: readonly FolderRule[] = [
     why: 'a browser edge serves whoever calls it and must not know the screens or the store',
   },
   {
+    folder: 'src/offline',
+    may: ['src/offline'],
+    why: 'the keeper of the files runs beside the page, and has to outlive whatever is wrong with it',
+  },
+  {
     folder: 'src/ui',
     may: ['src/ui', 'src/core', 'src/packs', 'src/document', 'src/export', 'src/state', 'src/platform', 'src/text'],
     why: 'a screen has no business with the command line',

@@ -5,8 +5,10 @@ import { scanSources } from './tree';
 
 const ENTRIES = [
   'src/main.tsx',
+  'src/offline/worker.ts',
   'src/cli/layout.ts',
   'src/cli/start.mjs',
+  'src/cli/offlineWorker.ts',
   'src/cli/run.mjs',
   'src/cli/sheets.ts',
   'src/cli/runSheets.mjs',

@@ -22,13 +22,13 @@ export interface Hand {
 }
 
 /** Without the dialog of the system, which no test can reach, the page hands a file to the downloads. */
-export async function openPage(page: Page): Promise<void> {
+export async function openPage(page: Page, address = './'): Promise<void> {
   // From now on, and not only from when one is waited for: a key is quicker than the wish to see its dialog.
   page.on('filechooser', () => undefined);
   await page.addInitScript(() => {
     Reflect.deleteProperty(window, 'showSaveFilePicker');
   });
-  await page.goto('./');
+  await page.goto(address);
   await expect(page.getByRole('button', { name: 'New job' })).toBeVisible();
   // The draft of the last visit has been looked for: what is done now is on top of it.
   await expect(page.getByText('Looking for a draft on this device')).toHaveCount(0);

@@ -1,5 +1,5 @@
 /** The bar: which job, whether it is kept, and what can be done with the whole of it. */
-
+import { lazy, Suspense } from 'react';
 import { canRedo, canUndo } from '../../state/plannerStore';
 import { TERMS, type Terms, THEMES, type Theme } from '../../state/view';
 import { textOf } from '../fields/makings';
@@ -10,6 +10,8 @@ import { StairList } from '../stairs/StairList';
 import { useBench, usePlannerState } from '../usePlanner';
 import { Icon, PitchMark } from './Icon';
 import { SaveLine } from './SaveLine';
+
+const OfflineLine = lazy(() => import('./OfflineWords').then(({ OfflineLine }) => ({ default: OfflineLine })));
 
 const UNITS = ['imperial', 'metric'] as const;
 
@@ -100,6 +102,9 @@ function ViewChoices() {
             />
             <span>{say('bar.gloves')}</span>
           </label>
+          <Suspense fallback={null}>
+            <OfflineLine />
+          </Suspense>
         </div>
       </details>
     </div>
