@@ -5,8 +5,8 @@ import type { JobText } from './core/job/jobText';
 import { failure, type Result } from './core/result';
 import { demoJob } from './document/demoJob';
 import { browserClock } from './platform/clock';
-import { fileFromDrop, pickFile, saveFile } from './platform/files';
 import { createLateDrafts } from './platform/lateDrafts';
+import { createLateFiles } from './platform/lateFiles';
 import { onLeaving } from './platform/leaving';
 import { createPlanner } from './state/plannerStore';
 import { App } from './ui/App';
@@ -21,10 +21,10 @@ const drafts = createLateDrafts(async () => {
     },
   });
 });
-const files = { pickFile, saveFile, fileFromDrop };
+const files = createLateFiles(() => import('./platform/files'));
 const planner = createPlanner({ firstJob: demoJob, drafts, clock: browserClock });
 onLeaving(planner.actions.hurryDraft);
-void planner.actions.start();
+void planner.actions.start().finally(files.fetchAhead);
 
 /** Without its reader a draft counts as unreadable: it is left alone, and the page says so. */
 function jobReader(): Promise<{ readJob: (value: unknown) => Result<JobText> }> {

@@ -1,10 +1,10 @@
 /** One stair's plan as the command answers it: docs/job-file.md lists every key. Millimetres, degrees. */
-import type { StairPlan } from '../core/plan/planStair';
+import type { JudgedPlan } from '../core/plan/planStair';
 import { type Speaker, sayProblem } from '../text/say';
 
 const DEGREES = 180 / Math.PI;
 
-export function answerStair(plan: StairPlan, say: Speaker) {
+export function answerStair(plan: JudgedPlan, say: Speaker) {
   const { layout } = plan;
   const { flight, stringer, opening, width, rips, job } = layout;
   return {

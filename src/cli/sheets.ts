@@ -7,7 +7,7 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { PAPER_NAMES, type PaperName } from '../core/drawing/paper';
 import type { JobText } from '../core/job/jobText';
-import { planJob, type StairPlan } from '../core/plan/planStair';
+import { type JudgedPlan, planJob } from '../core/plan/planStair';
 import type { Problem, Result } from '../core/result';
 import { openJob } from '../document/openJob';
 import { PACKAGE_SHEETS } from '../export/sheets/packagePages';
@@ -56,7 +56,7 @@ export async function main(args: readonly string[]): Promise<number> {
 /** All or nothing: half a package is a package without its cautions. */
 async function filesOf(
   job: JobText,
-  plans: readonly StairPlan[],
+  plans: readonly JudgedPlan[],
   choice: PaperChoice,
   say: Speaker,
 ): Promise<Result<readonly ExportedFile[]>> {

@@ -12,7 +12,7 @@ import type { PaperName } from '../core/drawing/paper';
 import type { Hand, TemplateName } from '../core/drawing/template';
 import { draftTemplate, makeTemplate } from '../core/drawing/templatePages';
 import type { JobText } from '../core/job/jobText';
-import type { StairPlan } from '../core/plan/planStair';
+import type { JudgedPlan } from '../core/plan/planStair';
 import { failure, problem, type Result, success } from '../core/result';
 import '../text/lateFigures';
 import '../text/lateFindings';
@@ -31,7 +31,7 @@ import { svgOf } from './svg';
 
 export interface StairSource {
   readonly job: JobText;
-  readonly plan: StairPlan;
+  readonly plan: JudgedPlan;
   readonly say: Speaker;
 }
 

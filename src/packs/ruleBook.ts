@@ -1,6 +1,6 @@
 /** The packs that this build has, and the trade's proportion rules, each with its source. */
-import type { TasteRule } from '../core/codes/findings';
 import type { RulePack } from '../core/codes/rulePack';
+import type { TasteRule } from '../core/codes/rules';
 import irc2021 from './codes/irc-2021.json';
 import { makeShelf, type RefusedPack } from './shelf';
 

@@ -39,20 +39,14 @@ export async function pickFile(): Promise<PickedFile> {
   input.click();
   await closed;
   input.remove();
-  return readOnly(input.files);
+  return readOnly([...(input.files ?? [])]);
 }
 
-/** The caller stops the browser from opening the file itself: `event.preventDefault()` is done here. */
-export async function fileFromDrop(event: DragEvent): Promise<PickedFile> {
-  event.preventDefault();
-  // The list is emptied when the event is over: it is taken before anything is awaited.
-  return readOnly(event.dataTransfer?.files ?? null);
-}
-
-async function readOnly(files: FileList | null): Promise<PickedFile> {
-  const file = files?.[0];
+/** The one file that was picked or dropped. */
+export async function readOnly(files: readonly File[]): Promise<PickedFile> {
+  const [file, second] = files;
   if (file === undefined) return { kind: 'cancelled' };
-  if (files !== null && files.length > 1) return { kind: 'several' };
+  if (second !== undefined) return { kind: 'several' };
   // Refused by its size alone: reading a film into memory can take the page down.
   if (file.size > MAX_FILE_BYTES) return { kind: 'too-large', name: file.name };
   try {

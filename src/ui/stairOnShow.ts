@@ -2,7 +2,7 @@
 import { createContext, useContext } from 'react';
 import type { RulePack } from '../core/codes/rulePack';
 import type { JobText } from '../core/job/jobText';
-import { planStair, type RuleBook, type StairPlan } from '../core/plan/planStair';
+import { planUnjudged, type RuleBook, type StairPlan } from '../core/plan/planUnjudged';
 import type { Result } from '../core/result';
 import type { UnitSystem } from '../core/units/length';
 import { DEFAULT_PACK, findPack, TASTES } from '../packs/ruleBook';
@@ -45,7 +45,7 @@ export function planOf(job: JobText, index: number, pack = packOf(job)): Result<
   plans.set(job, known);
   const before = known.get(index);
   const planned =
-    before?.pack === pack && before !== undefined ? before : { pack, plan: planStair(job, index, BOOK, TAPE_DOUBT) };
+    before?.pack === pack && before !== undefined ? before : { pack, plan: planUnjudged(job, index, BOOK) };
   known.set(index, planned);
   return planned.plan;
 }

@@ -1,15 +1,11 @@
 /** React's way into the store; the store itself knows no React. */
 import { createContext, useContext, useSyncExternalStore } from 'react';
-import type { fileFromDrop, pickFile, saveFile } from '../platform/files';
+import type { LateFiles } from '../platform/lateFiles';
 import type { Planner, PlannerState } from '../state/plannerStore';
 import type { TypingDesk } from './fields/typing';
 
 /** The file edges of the browser; a test hands in its own. */
-export interface FileEdges {
-  readonly pickFile: typeof pickFile;
-  readonly saveFile: typeof saveFile;
-  readonly fileFromDrop: typeof fileFromDrop;
-}
+export type FileEdges = Omit<LateFiles, 'fetchAhead'>;
 
 export interface Bench {
   readonly planner: Planner;

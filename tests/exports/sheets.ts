@@ -9,7 +9,7 @@ import type { PaperName } from '../../src/core/drawing/paper';
 import type { Hand, TemplateName } from '../../src/core/drawing/template';
 import { draftTemplate } from '../../src/core/drawing/templatePages';
 import type { JobText } from '../../src/core/job/jobText';
-import type { StairPlan } from '../../src/core/plan/planStair';
+import type { JudgedPlan } from '../../src/core/plan/planStair';
 import { loadFonts } from '../../src/export/font/fonts';
 import { PACKAGE_SHEETS, type PackageSheet, packagePages, paperWords } from '../../src/export/sheets/packagePages';
 import { factsOf, type PaperChoice } from '../../src/export/stairFiles';
@@ -29,7 +29,7 @@ export function choiceOf({ paper = 'letter', hand = 'right', correction = UNCORR
   return { paper, hand, correction, revision: 'B' };
 }
 
-export function templatePages(plan: StairPlan, names: readonly TemplateName[], asked: Asked = {}): readonly Page[] {
+export function templatePages(plan: JudgedPlan, names: readonly TemplateName[], asked: Asked = {}): readonly Page[] {
   const choice = choiceOf(asked);
   const facts = factsOf({ job: jobFor(plan), plan, say: SAY }, choice);
   if (!facts.ok) throw new Error('refused');
@@ -48,7 +48,7 @@ export function packageOf(job: JobText, asked: Asked = {}, sheets: readonly Pack
   return packagePages({ job, plan }, { sheets, paper: choice.paper }, facts.value, SAY, FONTS.measure);
 }
 
-function jobFor(plan: StairPlan): JobText {
+function jobFor(plan: JudgedPlan): JobText {
   const { id, name } = plan.layout.job;
   return { format: 'pitchboard.job', version: 1, stairs: [{ id, name, survey: { rise: '' } }] };
 }

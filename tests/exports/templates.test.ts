@@ -4,7 +4,7 @@ import { mirrored } from '../../src/core/drawing/template';
 import { makeTemplate } from '../../src/core/drawing/templatePages';
 import { OVERLAP, windowsOf } from '../../src/core/drawing/tiles';
 import type { Point } from '../../src/core/geometry/point';
-import type { StairPlan } from '../../src/core/plan/planStair';
+import type { JudgedPlan } from '../../src/core/plan/planStair';
 import { pdfOf } from '../../src/export/pdf';
 import { paperWords } from '../../src/export/sheets/packagePages';
 import { changed, DECK, LOFT, planOf, SLAB } from '../fixtures/stairs';
@@ -22,7 +22,7 @@ const inset = planOf(changed(LOFT, { stringer: { tipInset: '1/4 in' } }));
 
 /** Lines of the cutting pen, moved back into the template's own frame. */
 async function cutsOn(
-  plan: StairPlan,
+  plan: JudgedPlan,
   name: 'heel' | 'topEnd' | 'stringer' | 'triangle',
   paper: 'letter' | 'a4' | 'roll36',
 ) {

@@ -7,7 +7,7 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
 import type { JobText } from '../../src/core/job/jobText';
-import type { StairPlan } from '../../src/core/plan/planStair';
+import type { JudgedPlan } from '../../src/core/plan/planStair';
 import { type Exact, fraction, inch } from '../../src/core/units/exact';
 import { formatFeet, formatLength, tapeNumber, tapeText } from '../../src/core/units/format';
 import type { Rounding } from '../../src/core/units/rounding';
@@ -25,7 +25,7 @@ const STAIRS: Readonly<Record<string, JobText>> = {
 };
 
 /** Lengths as the job's own tape reads them. */
-function tape({ layout }: StairPlan) {
+function tape({ layout }: JudgedPlan) {
   const { units, markStep } = layout.job;
   const rips: Exact = units === 'metric' ? fraction(1n, 1n) : inch(1 / 16);
   const at = (mm: number, step: Exact, rounding: Rounding) =>
@@ -41,7 +41,7 @@ function tape({ layout }: StairPlan) {
   };
 }
 
-function page(name: string, plan: StairPlan): string {
+function page(name: string, plan: JudgedPlan): string {
   const { layout, sheet } = plan;
   const { flight, stringer, rips } = layout;
   const { mark, rip, exact, long, unit } = tape(plan);

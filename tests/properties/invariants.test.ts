@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { answerStair } from '../../src/cli/layoutAnswer';
 import { checkLayout } from '../../src/core/check/checkLayout';
 import { exactSheet, printedSheet } from '../../src/core/check/printedSheet';
-import type { StairPlan } from '../../src/core/plan/planStair';
+import type { JudgedPlan } from '../../src/core/plan/planStair';
 import { speakerFor } from '../../src/text/say';
 import { allFinite, holds, near, planned } from './measure';
 import { randomStair } from './randomStairs';
@@ -11,7 +11,7 @@ import { randomStair } from './randomStairs';
 const say = speakerFor('us');
 
 /** Riser by riser, from one finished floor to the other. */
-function risersAddUp({ layout }: StairPlan): void {
+function risersAddUp({ layout }: JudgedPlan): void {
   const { flight, stringer } = layout;
   const tops = flight.finishedTops;
   const sum = tops.slice(1).reduce((total, top, i) => total + (top - (tops[i] as number)), 0);
@@ -23,7 +23,7 @@ function risersAddUp({ layout }: StairPlan): void {
 }
 
 /** Points on the board: every step U, corners on one line, the heel on the lower edge. */
-function pointsOnBoard({ layout }: StairPlan): void {
+function pointsOnBoard({ layout }: JudgedPlan): void {
   const { flight, stringer } = layout;
   const { marks, cornerMarks, heel, top } = stringer;
   for (let i = 1; i < marks.length; i += 1)
@@ -61,7 +61,7 @@ function pointsOnBoard({ layout }: StairPlan): void {
 }
 
 /** Rounded once each: no mark is off by more than half a step, no rip is long. */
-function roundedOnce({ layout, sheet }: StairPlan): void {
+function roundedOnce({ layout, sheet }: JudgedPlan): void {
   const exact = exactSheet(layout);
   const half = sheet.step / 2 + 1e-6;
   for (const row of ['tips', 'corners'] as const) {
@@ -90,7 +90,7 @@ function roundedOnce({ layout, sheet }: StairPlan): void {
  * Cut to the rounded marks. The first riser is off by the toe's rounding, half a step; one in the body
  * by two ticks, half a step each, × sin θ. The last one of a hung stair takes what is left of both.
  */
-function asCutForecast({ layout }: StairPlan): void {
+function asCutForecast({ layout }: JudgedPlan): void {
   const { flight, stringer } = layout;
   const { risers, step, spread } = stringer.asCut;
   const hung = flight.treads < flight.risers;
@@ -106,7 +106,7 @@ function asCutForecast({ layout }: StairPlan): void {
 }
 
 const seen = new Map<string, number>();
-function count(plan: StairPlan): void {
+function count(plan: JudgedPlan): void {
   const { job, flight, stringer } = plan.layout;
   const laid = job.survey.lowerLaid;
   const signs = [flight.lowerToAdd < 0, flight.upperToAdd < 0, flight.riserThickness === 0, stringer.tipInset > 0];

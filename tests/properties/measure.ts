@@ -1,7 +1,7 @@
 /** Comparisons for loops of many thousands: a message only when something is wrong. */
 import fc from 'fast-check';
 import { answerStair } from '../../src/cli/layoutAnswer';
-import type { StairPlan } from '../../src/core/plan/planStair';
+import type { JudgedPlan } from '../../src/core/plan/planStair';
 import { planStair } from '../../src/core/plan/planStair';
 import { speakerFor } from '../../src/text/say';
 import { BOOK, type StairAnswer } from '../fixtures/stairs';
@@ -24,7 +24,7 @@ export function nearAll(found: readonly number[], expected: readonly number[], w
 }
 
 /** The plan of a stair that has one; a stair without geometry is passed over, a failed self-check is not. */
-export function planned(stair: RandomStair): StairPlan {
+export function planned(stair: RandomStair): JudgedPlan {
   const plan = planStair(jobOf(stair), 0, BOOK);
   if (!plan.ok) {
     const codes = plan.problems.map(({ place, code }) => `${place} ${code}`).join(', ');
@@ -32,7 +32,7 @@ export function planned(stair: RandomStair): StairPlan {
     holds(GEOMETRY.test(codes), `refused as if the text were wrong: ${codes}`);
   }
   fc.pre(plan.ok);
-  return (plan as { value: StairPlan }).value;
+  return (plan as { value: JudgedPlan }).value;
 }
 
 export function answered(stair: RandomStair): StairAnswer {

@@ -13,7 +13,9 @@ describe('the drawings', () => {
     expect(screen.getByRole('img', { name: /^One notch on the board/ })).toBeTruthy();
     expect(screen.getByRole('img', { name: /^The toe of the stringer on the floor/ })).toBeTruthy();
     await atStep(user, 'Set');
-    expect(screen.getByRole('img', { name: /^The stringer at the header: its last level cut 7 7\/8/ })).toBeTruthy();
+    expect(
+      await screen.findByRole('img', { name: /^The stringer at the header: its last level cut 7 7\/8/ }),
+    ).toBeTruthy();
   });
 
   it('light up what the field in hand means', async () => {

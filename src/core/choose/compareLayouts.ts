@@ -8,7 +8,7 @@ import type { JobText } from '../job/jobText';
 import { readStair } from '../job/readStair';
 import type { StairJob } from '../job/stairJob';
 import { fewestRisers, sumRise } from '../layout/flight';
-import { planStair, type RuleBook, type StairPlan } from '../plan/planStair';
+import { type JudgedPlan, planStair, type RuleBook } from '../plan/planStair';
 import type { Problem } from '../result';
 import { add, compare, type Exact, inch, sign, subtract, toMm, whole } from '../units/exact';
 import { exactText } from '../units/exactText';
@@ -142,7 +142,7 @@ function changesTo(stair: StairJob, chosen: Chosen, wanted: Chosen): readonly Ke
   return changes;
 }
 
-function outcomeOf(plan: StairPlan, against: Figures | null): Outcome {
+function outcomeOf(plan: JudgedPlan, against: Figures | null): Outcome {
   const figures = figuresOf(plan);
   return {
     figures,

@@ -13,7 +13,7 @@ import { limitFor } from '../codes/rulePack';
 import type { JobText } from '../job/jobText';
 import type { StairJob } from '../job/stairJob';
 import { layoutStair } from '../layout/layoutStair';
-import { limitsOf, planStair, type RuleBook, type StairPlan } from '../plan/planStair';
+import { type JudgedPlan, limitsOf, planStair, type RuleBook } from '../plan/planStair';
 import { ceiling, compare, divide, type Exact, inch, negate, sign, subtract, times, toMm, whole } from '../units/exact';
 import { exactText } from '../units/exactText';
 import { stepsIn } from '../units/rounding';
@@ -47,7 +47,7 @@ const ORDER: readonly KeyChange['key'][] = ['steps.nosing', 'steps.run', 'steps.
 
 interface Case {
   readonly finding: Finding;
-  readonly before: StairPlan;
+  readonly before: JudgedPlan;
   readonly planWith: (change: KeyChange) => ReturnType<typeof planStair>;
   readonly findingsOn: (job: StairJob) => readonly Finding[];
 }

@@ -3,7 +3,7 @@
  * against a rule, hard or unwise to build, and a matter of taste. What could not be judged stands
  * in the same list as not checked.
  */
-import { atLeast, atMost } from '../geometry/tolerance';
+import { atLeast } from '../geometry/tolerance';
 import type { StairLayout } from '../layout/layoutStair';
 import {
   add,
@@ -17,9 +17,10 @@ import {
   toInches,
   toMm,
 } from '../units/exact';
+import { asCutAnswers } from './asCut';
 import { isPartOfAnother, judge, type Status } from './judge';
 import type { RuleSet } from './rulePack';
-import type { Confidence, Replaced, RuleUnit } from './rules';
+import type { Confidence, Replaced, RuleUnit, TasteRule } from './rules';
 
 export { type Danger, dangerOf, sortByDanger } from './danger';
 
@@ -39,15 +40,6 @@ export interface Finding {
   readonly readAgain: readonly string[];
   /** What the pack says where a local rule stands in its place. */
   readonly replaced: Replaced | null;
-}
-
-/** A band that a proportion rule of the trade asks for; advice, never law. Data: src/packs. */
-export interface TasteRule {
-  readonly field: 'taste.twoRPlusG' | 'taste.rPlusG' | 'taste.rTimesG';
-  readonly low: number;
-  readonly high: number;
-  readonly source: string;
-  readonly confidence: Confidence;
 }
 
 /**
@@ -107,38 +99,13 @@ function buildFindings(layout: StairLayout, rules: RuleSet): Finding[] {
   return [...findings, ...asCutFindings(layout, rules)];
 }
 
-/** What the marks, rounded, make of the risers, by the rule that limits it. */
-const AS_CUT: Readonly<Record<string, { readonly field: string; readonly figure: (layout: StairLayout) => number }>> = {
-  'variation.riser.max': { field: 'asCut.spread', figure: ({ stringer }) => stringer.asCut.spread },
-  'variation.riser.adjacent.max': { field: 'asCut.adjacent', figure: greatestStep },
-  'variation.riser.nominal.max': { field: 'asCut.nominal', figure: greatestMiss },
-};
-
 /** The rounded pencil marks must not use up what the rules allow between risers. */
 function asCutFindings(layout: StairLayout, rules: RuleSet): Finding[] {
-  return rules.limits.flatMap((limit): Finding[] => {
-    const asked = Object.hasOwn(AS_CUT, limit.field) ? AS_CUT[limit.field] : undefined;
-    if (asked === undefined) return [];
-    const actual = asked.figure(layout);
+  return asCutAnswers(layout, rules).map(({ field, actualMm, limitMm, status, limit }) => {
     const { section, source, confidence } = limit;
-    if (limit.exact === null) {
-      // No tolerance is made up where the rule gives no number: what comes out is shown, and not judged.
-      const finding = build(layout, asked.field, actual, actual);
-      return [{ ...finding, status: 'not-checked', limit: limit.value, section, source, confidence }];
-    }
-    const most = toMm(limit.exact);
-    const status = atMost(actual, most) ? 'meets' : 'breaks';
-    return [{ ...build(layout, asked.field, actual, most), status, section, source, confidence }];
+    const finding = build(layout, field, actualMm, limitMm ?? actualMm);
+    return { ...finding, status, section, source, confidence, ...(limitMm === null ? { limit: limit.value } : {}) };
   });
-}
-
-function greatestStep({ stringer }: StairLayout): number {
-  const { risers } = stringer.asCut;
-  return Math.max(...risers.slice(1).map((riser, i) => Math.abs(riser - (risers[i] as number))));
-}
-
-function greatestMiss({ stringer, flight }: StairLayout): number {
-  return Math.max(...stringer.asCut.risers.map((riser) => Math.abs(riser - flight.unitRise)));
 }
 
 /** At least the limit, in the job's own unit. */

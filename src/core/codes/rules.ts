@@ -75,3 +75,12 @@ export interface Limit extends RuleTerms {
   readonly confidence: Confidence | 'local';
   readonly replaced?: Replaced | undefined;
 }
+
+/** A band that a proportion rule of the trade asks for; advice, never law. Data: src/packs. */
+export interface TasteRule {
+  readonly field: 'taste.twoRPlusG' | 'taste.rPlusG' | 'taste.rTimesG';
+  readonly low: number;
+  readonly high: number;
+  readonly source: string;
+  readonly confidence: Confidence;
+}

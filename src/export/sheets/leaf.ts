@@ -4,12 +4,12 @@ import { boxHeight, boxWidth, type PageScale, type TextMeasure } from '../../cor
 import { printedBox } from '../../core/drawing/pageSketch';
 import { overlap } from '../../core/drawing/sketch';
 import type { JobText } from '../../core/job/jobText';
-import type { StairPlan } from '../../core/plan/planStair';
+import type { JudgedPlan } from '../../core/plan/planStair';
 import type { Speaker } from '../../text/say';
 
 export interface LeafContext {
   readonly job: JobText;
-  readonly plan: StairPlan;
+  readonly plan: JudgedPlan;
   readonly say: Speaker;
   readonly measure: TextMeasure;
   /** What the frame leaves of the sheet. */

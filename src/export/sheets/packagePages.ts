@@ -5,7 +5,7 @@ import type { Page, PageDraft, PageFacts, PaperWords, TextMeasure } from '../../
 import { contentOf, furnish } from '../../core/drawing/pageFrame';
 import { liveArea, type PaperName, sheetOf } from '../../core/drawing/paper';
 import type { JobText } from '../../core/job/jobText';
-import type { StairPlan } from '../../core/plan/planStair';
+import type { JudgedPlan } from '../../core/plan/planStair';
 import type { Speaker } from '../../text/say';
 import { makeCautions } from './cautions';
 import { makeCover } from './cover';
@@ -51,7 +51,7 @@ export interface PackageChoice {
 }
 
 export function packagePages(
-  { job, plan }: { readonly job: JobText; readonly plan: StairPlan },
+  { job, plan }: { readonly job: JobText; readonly plan: JudgedPlan },
   { sheets, paper }: PackageChoice,
   facts: PageFacts,
   say: Speaker,

@@ -6,7 +6,7 @@ import { hatchAlong, type Stroke } from '../../core/drawing/hatch';
 import { PageSketch, PRINT } from '../../core/drawing/pageSketch';
 import { clipLineToBox } from '../../core/drawing/strip';
 import { point } from '../../core/geometry/point';
-import type { StairPlan } from '../../core/plan/planStair';
+import type { JudgedPlan } from '../../core/plan/planStair';
 import { mmToInches } from '../../core/units/exact';
 import { tapeText } from '../../core/units/format';
 import { roundTo } from '../../core/units/rounding';
@@ -219,10 +219,10 @@ function drawAsCut({ say, content, plan }: LeafContext, sketch: PageSketch): voi
 }
 
 /** So many that a riser has room for its fraction. */
-function asCutRows({ layout }: StairPlan): number {
+function asCutRows({ layout }: JudgedPlan): number {
   return Math.ceil(layout.stringer.asCut.risers.length / AS_CUT_MOST);
 }
 
-function asCutHeight(plan: StairPlan): number {
+function asCutHeight(plan: JudgedPlan): number {
   return 6 + AS_CUT_ROW * asCutRows(plan);
 }

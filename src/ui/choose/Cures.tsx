@@ -9,6 +9,7 @@ import type { UnitSystem } from '../../core/units/length';
 import type { Speaker } from '../../text/say';
 import { type Answer, AnswerTag } from '../findings/AnswerTag';
 import { actualWords, limitWords, ruleWords } from '../findings/findingWords';
+import { judged } from '../findings/judged';
 import { plainFigure } from '../numbers/figures';
 import { BOOK, TAPE_DOUBT, useStair } from '../stairOnShow';
 
@@ -19,7 +20,7 @@ interface CuresProps {
 
 export function Cures({ plan, onTake }: CuresProps) {
   const { say } = useStair();
-  const findings = plan.findings.filter(isTrouble);
+  const findings = judged(plan).findings.filter(isTrouble);
   return (
     <section className="sheet choose-cures" aria-labelledby="choose-cures-title">
       <h2 id="choose-cures-title">{say('choose.cures')}</h2>

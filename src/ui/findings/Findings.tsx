@@ -8,10 +8,11 @@ import { placeInStair } from '../fields/jobPlaces';
 import { useStair } from '../stairOnShow';
 import { type Answer, AnswerTag } from './AnswerTag';
 import { actualWords, limitWords, ruleWords, sourceWords } from './findingWords';
+import { judged } from './judged';
 
 export function Findings({ plan }: { readonly plan: StairPlan }) {
   const { say } = useStair();
-  const { findings, rules } = plan;
+  const { findings, rules } = judged(plan);
   const inOrder = sortByDanger(findings);
   const taste = inOrder.filter(({ kind }) => kind === 'taste');
   const checked = inOrder.filter(({ kind }) => kind !== 'taste');

@@ -4,8 +4,8 @@ import { flushSync } from 'react-dom';
 import { Echo } from '../fields/LengthField';
 import { useStair } from '../stairOnShow';
 import { useBench, usePlannerState } from '../usePlanner';
-import type { FieldInHand, KeypadDesk } from './keypadDesk';
-import type { Entry, PadKey } from './keypadText';
+import type { FieldInHand, KeypadDesk, Standing } from './keypadDesk';
+import { type Entry, entryOf, type PadKey, press } from './keypadText';
 import { nameOfField, nextStop } from './nextStop';
 import { EndKeys, InchKeys, MetricKeys, SwapKey } from './PadKeys';
 import { useCoarsePointer } from './useCoarsePointer';
@@ -16,10 +16,11 @@ import { useRoomForPad } from './useRoomForPad';
 interface PadProps {
   readonly desk: KeypadDesk;
   readonly hand: FieldInHand;
-  readonly entry: Entry;
+  readonly entry: Standing;
 }
 
-export function Pad({ desk, hand, entry }: PadProps) {
+export function Pad({ desk, hand, entry: standing }: PadProps) {
+  const entry = readEntry(standing, hand);
   const { say } = useStair();
   const gloves = usePlannerState((state) => state.gloves);
   const [face, setFace] = useState<'whole' | 'parts'>('whole');
@@ -27,7 +28,7 @@ export function Pad({ desk, hand, entry }: PadProps) {
   useRoomForPad(pad, hand.input, gloves);
   const next = useNextWords(hand.input);
   useHeldFocus(pad, desk, hand);
-  const onKey = (key: PadKey) => desk.press(key);
+  const onKey = (key: PadKey) => desk.turn((before, field) => press(readEntry(before, field), key, field.own));
   const inInches = entry.unit === 'in';
 
   return (
@@ -56,6 +57,11 @@ export function Pad({ desk, hand, entry }: PadProps) {
       </div>
     </section>
   );
+}
+
+/** The unit of a text that no key has touched yet is the one it is written in. */
+function readEntry({ text, unit, fresh }: Standing, { own }: FieldInHand): Entry {
+  return unit === null ? entryOf(text, own, fresh) : { text, unit, fresh };
 }
 
 function PadBar({ desk, hand, entry, gloves }: PadProps & { readonly gloves: boolean }) {

@@ -4,7 +4,11 @@
  * the focus goes elsewhere than to the pad itself.
  */
 import { createContext } from 'react';
-import { type Entry, entryOf, type PadKey, type PadUnit, press } from './keypadText';
+import type { UnitSystem } from '../../core/units/length';
+import type { Entry, PadUnit } from './keypadText';
+
+/** What stands in the field; its unit is made out by the keys, which come late. */
+export type Standing = Omit<Entry, 'unit'> & { readonly unit: PadUnit | null };
 
 export interface FieldInHand {
   readonly input: HTMLInputElement;
@@ -19,7 +23,7 @@ export interface FieldInHand {
 
 export interface PadState {
   readonly hand: FieldInHand | null;
-  readonly entry: Entry;
+  readonly entry: Standing;
   /** Wanted: it is on screen while a field is in hand too. */
   readonly shown: boolean;
 }
@@ -31,14 +35,15 @@ export interface KeypadDesk {
   /** What stands in the field now, whoever wrote it. */
   follow(input: HTMLInputElement, text: string): void;
   letGo(input: HTMLInputElement): void;
-  press(key: PadKey): void;
+  /** A key was pressed: what stands in the field becomes another. */
+  turn(change: (entry: Standing, hand: FieldInHand) => Entry): void;
   show(shown: boolean): void;
 }
 
 export const KeypadContext = createContext<KeypadDesk | null>(null);
 
 export function createKeypadDesk(shown: boolean): KeypadDesk {
-  let state: PadState = { hand: null, entry: entryOf('', 'in', false), shown };
+  let state: PadState = { hand: null, entry: standing('', false), shown };
   const listeners = new Set<() => void>();
 
   function become(next: Partial<PadState>): void {
@@ -55,22 +60,31 @@ export function createKeypadDesk(shown: boolean): KeypadDesk {
     take(hand, text) {
       // The same field again, as after a look at another window: what was begun goes on.
       const fresh = state.hand?.input !== hand.input || state.entry.text !== text;
-      become({ hand, entry: fresh ? entryOf(text, hand.own, true) : state.entry });
+      become({ hand, entry: fresh ? standing(text, true) : state.entry });
     },
     follow(input, text) {
       const { hand, entry } = state;
-      if (hand?.input === input && entry.text !== text) become({ entry: entryOf(text, hand.own, false) });
+      if (hand?.input === input && entry.text !== text) become({ entry: standing(text, false) });
     },
     letGo(input) {
       if (state.hand?.input === input) become({ hand: null });
     },
-    press(key) {
+    turn(change) {
       const { hand, entry } = state;
       if (hand === null) return;
-      const next = press(entry, key, hand.own);
+      const next = change(entry, hand);
       become({ entry: next });
       if (next.text !== entry.text) hand.write(next.text);
     },
     show: (next) => become({ shown: next }),
   };
+}
+
+/** @param fresh true for a field that is just taken in hand */
+function standing(text: string, fresh: boolean): Standing {
+  return { text, unit: null, fresh: fresh && text !== '' };
+}
+
+export function ownUnit(units: UnitSystem): PadUnit {
+  return units === 'metric' ? 'mm' : 'in';
 }

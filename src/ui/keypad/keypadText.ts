@@ -3,7 +3,6 @@
  * light or heavy. The outcome is plain text, read and refused like any that is typed; the pad knows no
  * lengths of its own.
  */
-import type { UnitSystem } from '../../core/units/length';
 
 export type PadUnit = 'in' | 'mm' | 'cm';
 
@@ -45,10 +44,6 @@ const METRIC = /^(?<minus>- ?)?(?<digits>\d*)(?<decimals>\.\d*)? ?(?<unit>mm|cm)
 const BARE = /^(?<minus>- ?)?(?<digits>\d*)(?<decimals>\.\d*)?$/;
 const INCHES =
   /^(?<minus>- ?)?(?:(?<feet>\d+) ?(?:'|ft)(?: |- ?)?)?(?:(?:(?<whole>\d+)(?: |-))?(?<top>\d+)\/(?<bottom>\d+)|(?<digits>\d*)(?<decimals>\.\d*)?) ?(?:in|")?$/;
-
-export function ownUnit(units: UnitSystem): PadUnit {
-  return units === 'metric' ? 'mm' : 'in';
-}
 
 /** @param fresh true for a field that is just taken in hand */
 export function entryOf(text: string, own: PadUnit, fresh: boolean): Entry {

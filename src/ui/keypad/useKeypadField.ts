@@ -1,8 +1,7 @@
 /** A length field's side of the keypad: takes it in hand with the focus, and tells it what stands there. */
 import { type FocusEvent, useContext, useEffect, useLayoutEffect, useRef, useSyncExternalStore } from 'react';
 import { useStair } from '../stairOnShow';
-import { type FieldInHand, KeypadContext, type KeypadDesk } from './keypadDesk';
-import { ownUnit } from './keypadText';
+import { type FieldInHand, KeypadContext, type KeypadDesk, ownUnit } from './keypadDesk';
 import { useCoarsePointer } from './useCoarsePointer';
 
 export interface PadRules {

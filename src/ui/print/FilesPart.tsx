@@ -6,6 +6,7 @@ import type { StairPlan } from '../../core/plan/planStair';
 import type { PaperChoice } from '../../export/stairFiles';
 import '../../text/latePaper';
 import { sayProblem } from '../../text/say';
+import { judged } from '../findings/judged';
 import { useStair } from '../stairOnShow';
 import { useBench } from '../usePlanner';
 import { FILE_KINDS, type FileKind, makeFile } from './fileKinds';
@@ -78,7 +79,7 @@ function FileKeys({ plan, choice }: FileKeysProps) {
     setMaking(kind);
     setOutcome('');
     try {
-      const made = await makeFile(kind, { job, plan, say }, choice);
+      const made = await makeFile(kind, { job, plan: judged(plan), say }, choice);
       if (!made.ok) {
         setOutcome(
           say('print.refused', { why: made.problems.map((found) => sayProblem(say, found, units)).join(' ') }),

@@ -1,8 +1,8 @@
 /** Every finished riser as it will be after cutting, first and last large, against the rules' limit. */
 import { useMemo } from 'react';
+import { asCutAnswers } from '../../core/codes/asCut';
 import { figureOf } from '../../core/drawing/figures';
 import type { StairPlan } from '../../core/plan/planStair';
-import { inchMm } from '../../core/units/exact';
 import { SvgFigure } from '../drawing/SvgFigure';
 import { useWidth } from '../drawing/useSize';
 import { AnswerTag } from '../findings/AnswerTag';
@@ -15,8 +15,8 @@ export function RiserStrip({ plan }: { readonly plan: StairPlan }) {
   const { say, units } = useStair();
   const [place, width] = useWidth<HTMLDivElement>();
   const { risers, spread } = plan.layout.stringer.asCut;
-  const finding = plan.findings.find(({ field }) => field === 'asCut.spread');
-  const limit = limitMm(finding);
+  const answer = asCutAnswers(plan.layout, plan.rules).find(({ field }) => field === 'asCut.spread');
+  const limit = answer?.limitMm ?? null;
   const strip = useMemo(() => layStrip(risers, limit, units, width), [risers, limit, units, width]);
   const alternative = say('strip.alt', {
     count: risers.length,
@@ -34,7 +34,7 @@ export function RiserStrip({ plan }: { readonly plan: StairPlan }) {
         </p>
         <p className="strip-answer">
           {say('strip.spread')} <Figure of={figureOf(spread, units, 'up')} />{' '}
-          {finding === undefined ? <span>{say('strip.noLimit')}</span> : <AnswerTag answer={finding.status} />}
+          {answer === undefined ? <span>{say('strip.noLimit')}</span> : <AnswerTag answer={answer.status} />}
         </p>
       </header>
       <div className="drawing-place" ref={place}>
@@ -55,12 +55,6 @@ export function RiserStrip({ plan }: { readonly plan: StairPlan }) {
       </div>
     </section>
   );
-}
-
-/** The finding holds its limit in the job's own unit. */
-function limitMm(finding: { readonly limit: unknown; readonly unit: string } | undefined): number | null {
-  if (typeof finding?.limit !== 'number') return null;
-  return finding.unit === 'in' ? inchMm(finding.limit) : finding.limit;
 }
 
 interface RowProps {

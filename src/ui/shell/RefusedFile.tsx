@@ -2,7 +2,7 @@
 import { useEffect, useRef } from 'react';
 import { sayProblem } from '../../text/say';
 import { useStair } from '../stairOnShow';
-import type { Refusal } from './useJobFile';
+import type { Refusal } from './jobFile';
 
 interface RefusedFileProps {
   readonly refusal: Refusal;

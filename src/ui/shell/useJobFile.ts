@@ -1,20 +1,14 @@
 /** Opening and saving: a file is taken whole or not at all, and what is said stays until the next time. */
-import { useCallback, useState } from 'react';
-import { planJob } from '../../core/plan/planStair';
-import type { Problem } from '../../core/result';
+import { useCallback, useEffect, useState } from 'react';
 import { emptyJob } from '../../document/emptyJob';
-import { DEFAULT_PACK, loadPack } from '../../packs/ruleBook';
-import { safeFileName } from '../../platform/fileName';
 import type { PickedFile } from '../../platform/files';
 import { job as jobOf } from '../../state/plannerStore';
 import type { TextKey } from '../../text/say';
-import { BOOK } from '../stairOnShow';
 import { useBench } from '../usePlanner';
+import type { Refusal } from './jobFile';
 
-export interface Refusal {
-  readonly name: string;
-  readonly problems: readonly Problem[];
-}
+/** Reader and writer of jobs are large, and are not needed to lay a stair out. */
+const late = () => import('./jobFile');
 
 export interface Notice {
   readonly key: TextKey;
@@ -36,6 +30,9 @@ export function useJobFile(): JobFileActions {
   const [refusal, setRefusal] = useState<Refusal | null>(null);
   const [notice, setNotice] = useState<Notice | null>(null);
 
+  // Ahead of the first tap; one that does not come is asked for again by the tap.
+  useEffect(() => void late().catch(() => undefined), []);
+
   const take = useCallback(
     async (picked: PickedFile) => {
       if (picked.kind === 'cancelled') return;
@@ -43,21 +40,17 @@ export function useJobFile(): JobFileActions {
       setNotice(trouble);
       setRefusal(null);
       if (picked.kind !== 'picked') return;
-      const { name } = picked;
-      // The reader of files is large, and is not needed to lay a stair out.
-      const { openJob } = await import('../../document/openJob');
-      const read = openJob(picked.bytes);
-      // Without its rules a job may not be laid out at all: they are fetched first, where there is a way.
-      if (read.ok) await loadPack(read.value.rules?.pack ?? DEFAULT_PACK).catch(() => undefined);
-      const plans = read.ok ? planJob(read.value, BOOK) : read;
-      if (!read.ok || !plans.ok) {
-        setRefusal({ name, problems: plans.ok ? [] : plans.problems });
-        return;
-      }
+      const read = await late().then(
+        ({ readJobFile }) => readJobFile(picked.name, picked.bytes),
+        () => null,
+      );
+      if (read === null) setNotice({ key: 'file.openFailed', name: picked.name });
+      if (read?.kind === 'refused') setRefusal(read.refusal);
+      if (read?.kind !== 'job') return;
       typing.clearAll();
-      planner.actions.replaceJob(read.value, name);
+      planner.actions.replaceJob(read.job, picked.name);
       planner.actions.selectStair(0);
-      setNotice({ key: 'file.opened', name });
+      setNotice({ key: 'file.opened', name: picked.name });
     },
     [planner, typing],
   );
@@ -68,8 +61,13 @@ export function useJobFile(): JobFileActions {
   const save = useCallback(async () => {
     const state = planner.store.getState();
     const job = jobOf(state);
-    const { saveJob } = await import('../../document/saveJob');
-    const written = await files.saveFile(state.file.name ?? safeFileName(job.name ?? ''), saveJob(job));
+    const written = await late().then(
+      ({ jobAsFile }) => {
+        const { name, content } = jobAsFile(job, state.file.name);
+        return files.saveFile(name, content);
+      },
+      () => ({ kind: 'failed' as const }),
+    );
     if (written.kind === 'cancelled') return;
     if (written.kind === 'saved') planner.actions.markSaved(written.name, job);
     setNotice(

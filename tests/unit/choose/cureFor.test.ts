@@ -156,7 +156,7 @@ describe('other findings', () => {
   });
 });
 
-const broken = ({ findings }: plans.StairPlan, kinds: readonly string[]) =>
+const broken = ({ findings }: plans.JudgedPlan, kinds: readonly string[]) =>
   new Set(findings.filter(({ status, kind }) => status === 'breaks' && kinds.includes(kind)).map(({ field }) => field));
 
 test('for any stair and any broken finding: proven, nothing new broken, in few plans', () => {

@@ -1,6 +1,7 @@
 // @vitest-environment jsdom
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { fileFromDrop, MAX_FILE_BYTES, pickFile, saveFile } from '../../../src/platform/files';
+import { MAX_FILE_BYTES, pickFile, saveFile } from '../../../src/platform/files';
+import { createLateFiles } from '../../../src/platform/lateFiles';
 
 function fileOf(name: string, size = 5): File {
   const file = new File(['hello'], name);
@@ -68,6 +69,8 @@ describe('picking a file', () => {
 });
 
 describe('dropping a file', () => {
+  const { fileFromDrop } = createLateFiles(() => import('../../../src/platform/files'));
+
   function drop(files: FileList | null): DragEvent {
     const event = new Event('drop', { cancelable: true });
     return Object.assign(event, { dataTransfer: files === null ? null : { files } }) as unknown as DragEvent;
@@ -83,6 +86,35 @@ describe('dropping a file', () => {
     expect(await fileFromDrop(drop(listOf(fileOf('a.json'), fileOf('b.json'))))).toEqual({ kind: 'several' });
     expect(await fileFromDrop(drop(listOf()))).toEqual({ kind: 'cancelled' });
     expect(await fileFromDrop(drop(null))).toEqual({ kind: 'cancelled' });
+  });
+});
+
+describe('files that are fetched late', () => {
+  test('keep the browser from opening a dropped file before anything is fetched', async () => {
+    const event = new Event('drop', { cancelable: true }) as DragEvent;
+    const waiting = createLateFiles(() => new Promise(() => undefined)).fileFromDrop(event);
+    expect(event.defaultPrevented).toBe(true);
+    expect(await Promise.race([waiting, Promise.resolve('waits')])).toBe('waits');
+  });
+
+  test('that cannot be fetched are said, and asked for again', async () => {
+    let asked = 0;
+    const files = createLateFiles(() => {
+      asked += 1;
+      return Promise.reject(new TypeError('no network'));
+    });
+    files.fetchAhead();
+    expect(await files.pickFile()).toEqual({ kind: 'failed', name: '' });
+    expect(await files.fileFromDrop(new Event('drop') as DragEvent)).toEqual({ kind: 'failed', name: '' });
+    expect(await files.saveFile('a.json', '{}')).toEqual({ kind: 'failed' });
+    expect(asked).toBe(4);
+  });
+
+  test('hand on what they were given', async () => {
+    const saveFile = vi.fn(async () => ({ kind: 'saved', name: 'b.svg' }) as const);
+    const late = createLateFiles(async () => ({ ...(await import('../../../src/platform/files')), saveFile }));
+    expect(await late.saveFile('a.svg', '<svg/>', 'image/svg+xml')).toEqual({ kind: 'saved', name: 'b.svg' });
+    expect(saveFile).toHaveBeenCalledWith('a.svg', '<svg/>', 'image/svg+xml');
   });
 });
 
