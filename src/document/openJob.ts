@@ -7,6 +7,7 @@ import type { JobText } from '../core/job/jobText';
 import { failure, type Problem, problem, type Result } from '../core/result';
 import { againstStairs } from './againstStairs';
 import { nearestOf } from './nearest';
+import { repeatedKey } from './repeatedKey';
 import { jobSchema, KNOWN_KEYS } from './schema';
 
 const MOST_BYTES = 1_000_000;
@@ -21,11 +22,15 @@ export function openJob(content: Uint8Array | string): Result<JobText> {
   const text = decode(content);
   if (text === null) return refuseWhole('file.notText');
   if (levelsOf(text) > MOST_LEVELS) return refuseWhole('file.tooDeep', { most: MOST_LEVELS });
+  let value: unknown;
   try {
-    return readJob(JSON.parse(text));
+    value = JSON.parse(text);
   } catch {
     return refuseWhole('file.notJson');
   }
+  const twice = repeatedKey(text);
+  const key = String(twice?.at(-1)).slice(0, 60);
+  return twice === null ? readJob(value) : failure([problem(placeOf(twice), 'key.twice', { key })]);
 }
 
 /** The same for a value that is already parsed, such as a kept draft. */

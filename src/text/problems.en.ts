@@ -21,6 +21,8 @@ export const problemsEn = {
   'problem.stairs.none': 'the list is empty; a job has at least one stair',
   'problem.stairs.idTwice': 'the id "{id}" is used twice; every stair needs an id of its own',
   'problem.key.unknown': 'unknown key "{key}"; the nearest known one is "{nearest}"',
+  'problem.key.twice':
+    'the key "{key}" is written twice, and only one of its values could count; take out the one that does not hold',
   'problem.key.missing': 'this key is required and is missing',
   'problem.value.object': 'this must be an object in braces',
   'problem.value.list': 'this must be a list in square brackets',

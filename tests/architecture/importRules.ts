@@ -88,6 +88,7 @@ const LIBRARIES: readonly LibraryRule[] = [
     places: ['src/document/', 'src/packs/'],
     why: 'it stands at the boundary, where data comes in',
   },
+  { library: /^jsonc-parser$/, places: ['src/document/'], why: 'a job file is read in one place' },
   { library: /^(react|react-dom)(\/|$)/, places: ['src/ui/', 'src/main.tsx'], why: 'only screens are drawn with it' },
   { library: /^zustand(\/|$)/, places: ['src/state/'], why: 'the store alone knows how it is kept' },
   { library: /^idb$/, places: ['src/platform/'], why: 'it is a browser edge' },

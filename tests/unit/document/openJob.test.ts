@@ -103,6 +103,17 @@ describe('files that are refused whole', () => {
       }),
       'job file.version',
     ],
+    [
+      'a rise written twice',
+      asText(LOFT).replace('"survey":{', '"survey":{"rise":"99 in",'),
+      'stairs[0].survey.rise key.twice',
+    ],
+    [
+      'a rise written twice, once with an escape',
+      asText(LOFT).replace('"survey":{', '"survey":{"\\u0072ise":"99 in",'),
+      'stairs[0].survey.rise key.twice',
+    ],
+    ['a name written twice', asText(LOFT).replace('{', '{"name":"a","name":"b",'), 'name key.twice'],
     ['a prototype', asText(LOFT).replace('{', '{"__proto__":{},'), '__proto__ file.prototypeKey'],
     [
       'a prototype deep inside',
