@@ -62,11 +62,11 @@ const METRIC_MM: Readonly<Record<string, Exact>> = { mm: whole(1), cm: whole(10)
 const NUMBER = String.raw`\d+(?:\.\d+)?|\.\d+`;
 const FRACTION = String.raw`\d+ ?\/ ?\d+`;
 const INCH_NUMBER = String.raw`(?:(?<whole>\d+)(?: ?- ?| ))?(?<fraction>${FRACTION})|(?<decimal>${NUMBER})`;
-const INCH_UNIT = String.raw`(?:inches|inch|in|")`;
-const FOOT_UNIT = String.raw`(?:feet|foot|ft|')`;
+const INCH_UNIT = '(?:inches|inch|in|")';
+const FOOT_UNIT = "(?:feet|foot|ft|')";
 
-const METRIC = new RegExp(String.raw`^(?<number>${NUMBER}) ?(?<unit>mm|cm|m)$`);
-const INCHES_ONLY = new RegExp(String.raw`^(?:${INCH_NUMBER}) ?${INCH_UNIT}$`);
+const METRIC = new RegExp(`^(?<number>${NUMBER}) ?(?<unit>mm|cm|m)$`);
+const INCHES_ONLY = new RegExp(`^(?:${INCH_NUMBER}) ?${INCH_UNIT}$`);
 const FEET_ONLY = new RegExp(String.raw`^(?<feet>\d+) ?${FOOT_UNIT}$`);
 const FEET_INCHES = new RegExp(String.raw`^(?<feet>\d+) ?${FOOT_UNIT} ?-? ?(?:${INCH_NUMBER}) ?${INCH_UNIT}$`);
 const FEET_WITH_POINT = new RegExp(String.raw`^(?:\d+\.\d*|\.\d+) ?${FOOT_UNIT}`);
@@ -126,7 +126,6 @@ function normalise(text: string): string {
     .replace(/[′‘’‵]/g, "'")
     .replace(/[−‐‑–—]/g, '-')
     .replace(/\s+/g, ' ')
-    .replace(/(\d)- (\d)/g, '$1-$2')
     .trim()
     .toLowerCase();
 }
@@ -136,7 +135,7 @@ function readMetric(body: string): LengthReading | null {
   if (!groups) return null;
   return {
     ok: true,
-    length: multiply(decimal(groups['number'] as string), METRIC_MM[groups['unit'] as string] as Exact),
+    length: multiply(fromDecimal(groups['number'] as string), METRIC_MM[groups['unit'] as string] as Exact),
   };
 }
 
@@ -152,16 +151,12 @@ function readFeetInches(body: string): LengthReading | null {
 }
 
 function readInchNumber(groups: Readonly<Record<string, string | undefined>>): LengthReading {
-  if (groups['decimal'] !== undefined) return { ok: true, length: decimal(groups['decimal']) };
+  if (groups['decimal'] !== undefined) return { ok: true, length: fromDecimal(groups['decimal']) };
   const [top, bottom] = (groups['fraction'] ?? '0/1').split('/').map((part) => BigInt(part.trim())) as [bigint, bigint];
   if (bottom === 0n) return refuse('length.zeroDenominator');
   // 107 15/8 is a slip of the finger (5/8? 15/16?), not a way to write 108 7/8.
   if (groups['whole'] !== undefined && top >= bottom) return refuse('length.improperFraction');
   return { ok: true, length: add(fraction(BigInt(groups['whole'] ?? '0'), 1n), fraction(top, bottom)) };
-}
-
-function decimal(digits: string): Exact {
-  return fromDecimal(digits.startsWith('.') ? `0${digits}` : digits);
 }
 
 /** Names the likeliest slip in a text that is no length. */

@@ -96,3 +96,20 @@ describe('exact fractions', () => {
     expect(compare(most, inch(108 + 33 / 64))).toBe(-1);
   });
 });
+
+describe('the nearest float of a fraction that is longer than any float', () => {
+  const long = 10n ** 400n;
+
+  test.each([
+    ['both long', 3n * long, 2n * long, 1.5],
+    ['both long, less than nothing', -3n * long, 4n * long, -0.75],
+    ['a long one over a short one', 5n * 10n ** 310n, 10n ** 300n, 5e10],
+    ['a short one over a long one', 7n * 10n ** 300n, 10n ** 310n, 7e-10],
+  ])('%s', (_, num, den, expected) => {
+    expect(toMm({ num, den }) / expected).toBeCloseTo(1, 12);
+  });
+});
+
+test('fractions of one denominator are added over it', () => {
+  expect(add({ num: 1n, den: 16n }, { num: 3n, den: 16n })).toEqual({ num: 4n, den: 16n });
+});

@@ -135,11 +135,32 @@ describe('a field on screen takes the unit of the job', () => {
     },
   );
 
-  test.each(['107.625', '8.12', '21.5', '8', '8.100', '8.', '.5'])('%s has one reading', (typed) => {
-    expect(couldBeFeetAndInches(typed)).toBe(false);
-  });
+  test.each(['107.625', '8.12', '21.5', '8', '8.100', '8.', '.5', '-8.10', '8.10 in', '118.10'])(
+    '%s has one reading',
+    (typed) => {
+      expect(couldBeFeetAndInches(typed)).toBe(false);
+    },
+  );
 
   test('nothing typed is nothing', () => {
     expect(withUnit('  ', 'imperial', true)).toEqual({ ok: false, fault: 'length.empty' });
   });
+});
+
+test('a text is read up to forty signs, and no further', () => {
+  const long = (signs: number) => `${'0'.repeat(signs - 4)}1 in`;
+  expect(parseLength(long(40)).ok).toBe(true);
+  expect(parseLength(long(41))).toEqual({ ok: false, fault: 'length.tooLong' });
+});
+
+test.each([
+  [' 5 mm ', 'metric', '5 mm'],
+  [' 5 ', 'metric', '5 mm'],
+  [' 5 ', 'imperial', '5 in'],
+  ['- 5', 'imperial', '- 5 in'],
+  ['-5', 'metric', '-5 mm'],
+  ['5 -', 'imperial', '5 -'],
+  ['8- 5/8', 'imperial', '8- 5/8 in'],
+] as const)('%j in a field of %s lengths is kept as %j', (typed, units, kept) => {
+  expect(withUnit(typed, units, false)).toEqual({ ok: true, text: kept });
 });
