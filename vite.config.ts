@@ -74,6 +74,7 @@ function textsCompiled(): Plugin {
       if (id.endsWith('/src/text/lateFigures.ts')) return lateGroup('figures');
       if (id.endsWith('/src/text/lateFindings.ts')) return lateGroup('findings');
       if (id.endsWith('/src/text/latePaper.ts')) return lateGroup('paper');
+      if (id.endsWith('/src/text/lateCarry.ts')) return lateGroup('carry');
       return null;
     },
   };

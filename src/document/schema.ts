@@ -61,12 +61,26 @@ const stringer = z.strictObject({
   spacingMax: z.optional(length()),
 });
 
+const load = () => z.string({ error: 'load.noText' });
+const carry = z.strictObject({
+  species: z.optional(words()),
+  grade: z.optional(words()),
+  service: z.optional(choice(['dry', 'wet'])),
+  treatment: z.optional(choice(['none', 'incised'])),
+  support: z.optional(choice(['free-standing', 'along-walls'])),
+  duration: z.optional(choice(['permanent', 'occupancy', 'snow', 'construction'])),
+  live: z.optional(load()),
+  point: z.optional(load()),
+  dead: z.optional(load()),
+});
+
 const stair = z.strictObject({
   id: words(),
   name: z.optional(words()),
   survey,
   steps: z.optional(steps),
   stringer: z.optional(stringer),
+  carry: z.optional(carry),
 });
 
 const local = z.strictObject({ field: words(), value: z.string({ error: 'value.text' }), note: z.optional(words()) });
@@ -99,5 +113,6 @@ export const KNOWN_KEYS: Readonly<Record<string, readonly string[]>> = {
   'stairs.steps': Object.keys(steps.shape),
   'stairs.steps.softCovering': Object.keys(softCovering.shape),
   'stairs.stringer': Object.keys(stringer.shape),
+  'stairs.carry': Object.keys(carry.shape),
   'stairs.stringer.kicker': Object.keys(kicker.shape),
 };

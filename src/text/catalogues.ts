@@ -2,6 +2,7 @@
  * All texts of the program. US trade terms are the base; the UK catalogue says only what the UK
  * trade says otherwise. A key that is missing here does not compile where it is used.
  */
+import { carryEn, carryUk } from './carry.en';
 import { explainUk } from './explain.en';
 import { formulasEn, formulasUk } from './formulas.en';
 import { paperEn } from './paper.en';
@@ -13,19 +14,19 @@ import { ukTerms } from './ukTerms';
 /** US words for the trade, or UK ones. */
 export type Terms = 'us' | 'uk';
 
-const us = { ...problemsEn, ...screenEn, ...rulesEn, ...paperEn, ...formulasEn } as const;
+const us = { ...problemsEn, ...screenEn, ...rulesEn, ...paperEn, ...formulasEn, ...carryEn } as const;
 export type TextKey = keyof typeof us;
 
 export const CATALOGUES: Readonly<Record<Terms, Readonly<Partial<Record<TextKey, string>>>>> = {
   us,
-  uk: { ...ukTerms, ...rulesUk, ...explainUk, ...formulasUk },
+  uk: { ...ukTerms, ...rulesUk, ...explainUk, ...formulasUk, ...carryUk },
 };
 
 /**
  * Texts that the page gets with the part of it that needs them, or `soon`, right after it has shown; all
  * others come with the page itself.
  */
-export type TextGroup = 'page' | 'soon' | 'figures' | 'findings' | 'paper';
+export type TextGroup = 'page' | 'soon' | 'figures' | 'findings' | 'paper' | 'carry';
 
 /** Which texts are late, by the first word of their key. */
 const LATE: Readonly<Record<'figures' | 'findings', readonly string[]>> = {
@@ -54,6 +55,7 @@ const SOON: readonly string[] = [
   ...['file', 'stairs', 'key', 'local', 'markStep', 'topTread', 'hanger', 'tipInset', 'kicker', 'check', 'heel'].map(
     (word) => `problem.${word}`,
   ),
+  'problem.load',
   ...['seat', 'plumbCut', 'throat', 'toe', 'nosing', 'riserBoard', 'run'].map((word) => `problem.${word}`),
   ...['object', 'list', 'text', 'tooLong', 'choice', 'countForm', 'finishForm', 'count'].map(
     (word) => `problem.value.${word}`,
@@ -84,6 +86,7 @@ const SOON: readonly string[] = [
 
 export function groupOf(key: string): TextGroup {
   const [word = ''] = key.split('.');
+  if (Object.hasOwn(carryEn, key)) return 'carry';
   if (LATE.figures.includes(word)) return 'figures';
   if (LATE.findings.includes(word)) return 'findings';
   if (Object.hasOwn(paperEn, key)) return 'paper';

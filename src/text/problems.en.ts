@@ -60,6 +60,15 @@ export const problemsEn = {
   'problem.length.tooFar': '"{found}" is longer than 10 km; check the unit',
   'problem.length.unread': '"{found}" is no length; write one such as "107 5/8 in", 8\'\' 11 5/8" or "2733.5 mm"',
 
+  'problem.load.empty': 'there is no load here; write one such as "40 psf", "1.9 kPa", "300 lbf" or "1.3 kN"',
+  'problem.load.noText': 'a load is text with its unit, in quotes, such as "40 psf" or "1.9 kPa"',
+  'problem.load.noUnit':
+    '"{found}" has no unit; write it with one: psf or kPa where it is spread, lbf or kN on one spot',
+  'problem.load.unread':
+    '"{found}" is no such load; write a number with psf or kPa where it is spread, with lbf or kN on one spot',
+  'problem.load.nothing': '"{found}" is nothing; this load must be more than zero',
+  'problem.load.tooMuch': '"{found}" is more than any stair is built for; check the unit',
+
   'problem.rise.notPositive':
     'the total rise comes to {totalRiseMm} once the finishes are counted; it must be more than nothing: check the reading and the finishes',
   'problem.risers.noLimit':

@@ -7,6 +7,8 @@ interface FolderRule {
   readonly may: readonly string[];
   /** May be named in types, but not run. */
   readonly mayInTypes?: readonly string[];
+  /** Not even where a wider folder may. */
+  readonly never?: readonly string[];
   readonly why: string;
 }
 
@@ -32,6 +34,12 @@ const FOLDERS: readonly FolderRule[] = [
     may: ['src/core/geometry', 'src/core/units'],
     why: 'points and lines know no stairs, so that they can be proven on their own',
   },
+  ...['layout', 'stringer', 'check', 'plan', 'job'].map((part) => ({
+    folder: `src/core/${part}`,
+    may: ['src'],
+    never: ['src/core/carry'],
+    why: 'what a stringer carries moves no cut, and comes only with the step that asks for it',
+  })),
   {
     folder: 'src/packs',
     may: ['src/packs'],
@@ -116,7 +124,8 @@ export function importFaults(sources: readonly SourceFacts[]): string[] {
 function folderFaults(path: string, one: Import, target: string): string[] {
   return FOLDERS.filter(({ folder }) => path.startsWith(`${folder}/`)).flatMap((rule) => {
     const allowed = one.typeOnly ? [...rule.may, ...(rule.mayInTypes ?? [])] : rule.may;
-    if (allowed.some((folder) => target.startsWith(`${folder}/`))) return [];
+    const isNever = rule.never?.some((folder) => target.startsWith(`${folder}/`)) ?? false;
+    if (!isNever && allowed.some((folder) => target.startsWith(`${folder}/`))) return [];
     const inTypes = rule.mayInTypes?.some((folder) => target.startsWith(`${folder}/`)) ?? false;
     const what = inTypes ? `${target} for more than types` : target;
     return [`${path}:${one.line} imports ${what}, but ${rule.why} (${rule.folder}).`];

@@ -55,6 +55,7 @@ describe('the rules find what breaks them', () => {
     ['src/ui/a.ts', "import { gadget } from 'gadget';", 'no folder of its own'],
     ['src/ui/a.ts', 'const late = (name: string) => import(name);', 'computed'],
     ['src/state/a.ts', "type Late = import('../ui/App').App;", 'without a browser'],
+    ['src/core/stringer/a.ts', "import type { Carry } from '../carry/screenCarry';", 'moves no cut'],
     ['src/core/a.ts', "new Worker(new URL('../ui/worker.ts', import.meta.url));", 'trusted'],
   ])('%s: %s', (path, text, why) => {
     expect(importFaults(planted({ [path]: text }))).toEqual([expect.stringContaining(why)]);

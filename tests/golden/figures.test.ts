@@ -5,6 +5,7 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
+import { drawBeam } from '../../src/core/drawing/beam';
 import { drawBoard } from '../../src/core/drawing/board';
 import { drawHeel, drawTopEnd } from '../../src/core/drawing/details';
 import type { Drawing, DrawingWord } from '../../src/core/drawing/drawing';
@@ -37,6 +38,7 @@ const usual = planWith('hanger-is-riser');
 const FIGURES: readonly (readonly [string, string, Drawing])[] = [
   ['flight', 'Side elevation of the example stair', drawElevation(usual, WIDE, words)],
   ['board', 'The stringer of the example stair on its board', drawBoard(usual, WIDE, words)],
+  ['beam', 'The stringer of the example stair as a beam', drawBeam(usual, WIDE, words)],
   ['heel', 'The heel of the example stair', drawHeel(usual, SMALL, words)],
   ['step', 'One notch on the board', drawStep(usual, SMALL, words)],
   ...(['hanger-is-riser', 'header-behind-riser', 'hanger-behind-riser', 'level-with-floor'] as const).map(

@@ -127,7 +127,10 @@ export type DrawingWord =
   | 'wholeRiser'
   | 'headerMark'
   | 'totalRiseSoFar'
-  | 'firstCutMarked';
+  | 'firstCutMarked'
+  | 'levelSpan'
+  | 'slopeSpan'
+  | 'throatLeft';
 
 /** Size in pixels of the place where the drawing will be shown. */
 export interface View {

@@ -6,11 +6,12 @@
 import { type Problem, problem } from '../result';
 import { type Exact, sign, ZERO } from '../units/exact';
 import { type LengthFault, parseLength, type UnitSystem } from '../units/length';
+import { type LoadFault, type LoadKind, parseLoad } from '../units/load';
 import { type DefaultKey, defaultText } from './defaults';
 import type { FinishText } from './jobText';
 import type { DefaultUsed, Finish } from './stairJob';
 
-export type FieldFault = LengthFault | 'value.notPositive' | 'value.count' | 'markStep.tooCoarse';
+export type FieldFault = LengthFault | LoadFault | 'value.notPositive' | 'value.count' | 'markStep.tooCoarse';
 
 export interface LengthRules {
   readonly mayBeNegative?: boolean;
@@ -80,6 +81,15 @@ export class FieldReader {
   choice<T extends string>(key: string, value: T | undefined, usual: T): T {
     if (value === undefined) this.defaults.push({ key, used: usual });
     return value ?? usual;
+  }
+
+  /** @returns kilopascals or newtons; null where nothing is said */
+  loadOrNone(key: string, text: string | undefined, kind: LoadKind, mayBeNothing = false): number | null {
+    if (text === undefined) return null;
+    const reading = parseLoad(text, kind, mayBeNothing);
+    if (reading.ok) return reading.load;
+    this.refuse(key, reading.fault, text);
+    return null;
   }
 
   private unknown(key: string, amount: Exact): Finish {

@@ -36,6 +36,7 @@ export interface StairText {
   readonly survey: SurveyText;
   readonly steps?: StepsText | undefined;
   readonly stringer?: StringerText | undefined;
+  readonly carry?: CarryText | undefined;
 }
 
 export interface SurveyText {
@@ -84,6 +85,32 @@ export interface StringerText {
   readonly count?: number | 'auto' | undefined;
   readonly spacingMax?: string | undefined;
 }
+
+/** What the screening of the stringer is told. It moves no cut: a job without it is laid out alike. */
+export interface CarryText {
+  /** A name of the lumber data, or any other: then nothing is claimed for it. */
+  readonly species?: string | undefined;
+  readonly grade?: string | undefined;
+  readonly service?: Service | undefined;
+  readonly treatment?: Treatment | undefined;
+  readonly support?: Support | undefined;
+  readonly duration?: LoadDuration | undefined;
+  readonly live?: string | undefined;
+  readonly point?: string | undefined;
+  readonly dead?: string | undefined;
+}
+
+/** How wet the wood is in use; wet is over 19 % of its weight. */
+export type Service = 'dry' | 'wet';
+
+/** Small cuts along the faces that let a preservative in, and cost strength. */
+export type Treatment = 'none' | 'incised';
+
+/** Whether the outer stringers span by themselves or are nailed along walls. */
+export type Support = 'free-standing' | 'along-walls';
+
+/** What the live load is like: how long wood bears it. */
+export type LoadDuration = 'permanent' | 'occupancy' | 'snow' | 'construction';
 
 /** When the lower finish goes down: decides what the stringer stands on. */
 export type LowerLaid = 'after-stairs' | 'before-stairs';

@@ -8,8 +8,15 @@ import { compare, inch, toMm } from '../units/exact';
 import type { UnitSystem } from '../units/length';
 import { nothingText } from './defaults';
 import { FieldReader } from './fieldReader';
-import type { JobText, SoftCoveringText, StairText, StringerText, StringerTop } from './jobText';
-import { hasHangerBoard, type StairJob, type Steps, type StringerChoice, type Survey } from './stairJob';
+import type { CarryText, JobText, SoftCoveringText, StairText, StringerText, StringerTop } from './jobText';
+import {
+  type CarryChoice,
+  hasHangerBoard,
+  type StairJob,
+  type Steps,
+  type StringerChoice,
+  type Survey,
+} from './stairJob';
 
 const FEWEST_RISERS = 2;
 const MOST_RISERS = 200;
@@ -37,6 +44,7 @@ export function readStair(job: JobText, index: number): Result<StairJob> {
   const survey = readSurvey(reader, text);
   const steps = readSteps(reader, text);
   const stringer = readStringer(reader, text.stringer ?? {}, units);
+  const carry = readCarry(reader, text.carry ?? {});
   const problems: Problem[] = [...atTopLevel(whole.problems), ...reader.problems];
   if (problems.length > 0) return failure(problems);
   return success({
@@ -48,6 +56,7 @@ export function readStair(job: JobText, index: number): Result<StairJob> {
     survey,
     steps,
     stringer,
+    carry,
     unknowns: reader.unknowns,
     defaults: reader.defaults,
   });
@@ -121,4 +130,19 @@ function readHanger(reader: FieldReader, text: string | undefined, top: Stringer
   if (text !== undefined) return reader.length('stringer.hanger', text);
   if (hasHangerBoard(top)) return reader.lengthOrDefault('stringer.hanger', text);
   return reader.use('stringer.hanger', nothingText(units));
+}
+
+/** What is left out is not filled in here: it moves no cut, and what is taken for it depends on the lumber data. */
+function readCarry(reader: FieldReader, text: CarryText): CarryChoice {
+  return {
+    species: text.species ?? null,
+    grade: text.grade ?? null,
+    service: text.service ?? null,
+    treatment: text.treatment ?? null,
+    support: text.support ?? null,
+    duration: text.duration ?? null,
+    live: reader.loadOrNone('carry.live', text.live, 'area'),
+    point: reader.loadOrNone('carry.point', text.point, 'spot'),
+    dead: reader.loadOrNone('carry.dead', text.dead, 'area', true),
+  };
 }

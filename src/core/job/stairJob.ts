@@ -4,7 +4,16 @@
  */
 import type { Exact } from '../units/exact';
 import type { UnitSystem } from '../units/length';
-import type { KnownText, LowerLaid, StringerTop, TreadRiserJoint } from './jobText';
+import type {
+  KnownText,
+  LoadDuration,
+  LowerLaid,
+  Service,
+  StringerTop,
+  Support,
+  TreadRiserJoint,
+  Treatment,
+} from './jobText';
 
 /** A hard finish and how sure it is. An unknown one still has the amount it is laid out with. */
 export interface Finish {
@@ -61,6 +70,20 @@ export interface StringerChoice {
   readonly spacingMax: Exact;
 }
 
+/** What the screening was told; null: not said, and the screening says what it takes instead, or claims nothing. */
+export interface CarryChoice {
+  readonly species: string | null;
+  readonly grade: string | null;
+  readonly service: Service | null;
+  readonly treatment: Treatment | null;
+  readonly support: Support | null;
+  readonly duration: LoadDuration | null;
+  /** Kilopascals, newtons, kilopascals. */
+  readonly live: number | null;
+  readonly point: number | null;
+  readonly dead: number | null;
+}
+
 export interface StairJob {
   readonly id: string;
   readonly name: string;
@@ -71,6 +94,7 @@ export interface StairJob {
   readonly survey: Survey;
   readonly steps: Steps;
   readonly stringer: StringerChoice;
+  readonly carry: CarryChoice;
   readonly unknowns: readonly string[];
   readonly defaults: readonly DefaultUsed[];
 }

@@ -11,7 +11,7 @@ export function placeInStair(index: number, key: string): string {
 
 /** Where a key stands that may belong to the stair or to the whole job. */
 export function placeOfKey(index: number, key: string): string {
-  return /^(survey|steps|stringer)\./.test(key) ? placeInStair(index, key) : key;
+  return /^(survey|steps|stringer|carry)\./.test(key) ? placeInStair(index, key) : key;
 }
 
 /** `survey.rise` for `stairs[2].survey.rise`; the place itself for what belongs to the whole job. */

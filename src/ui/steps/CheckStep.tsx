@@ -1,4 +1,5 @@
 /** Check: every rule with its answer, the rules themselves, and what the layout was made with. */
+import { lazy, Suspense } from 'react';
 import type { StairPlan } from '../../core/plan/planStair';
 import { sayProblem } from '../../text/say';
 import { labelOf } from '../fields/fieldWords';
@@ -7,6 +8,9 @@ import { Findings } from '../findings/Findings';
 import { HeadSheet } from '../results/NumberSheets';
 import { useStair } from '../stairOnShow';
 import { RulesPart } from './RulesPart';
+
+/** With the lumber data and its reader: only for who comes here. */
+const CarryPart = lazy(() => import('../carry/CarryPart').then(({ CarryPart }) => ({ default: CarryPart })));
 
 interface PlanProps {
   readonly plan: StairPlan;
@@ -22,6 +26,9 @@ export function CheckStep({ plan }: PlanProps) {
         <Notes plan={plan} />
         <LaidOutWith plan={plan} />
       </div>
+      <Suspense fallback={null}>
+        <CarryPart plan={plan} />
+      </Suspense>
       <RulesPart />
       <p className="caution closing">{say('results.caution')}</p>
     </>

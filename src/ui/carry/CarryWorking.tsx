@@ -1,0 +1,44 @@
+/** Every step of the screening: what it is, the sum in symbols and in figures, and where each part comes from. */
+import type { Carry } from '../../core/carry/screenCarry';
+import type { CarryStep } from '../../core/carry/working';
+import { carrySum, carryValue, carryWhence, stepTitle, symbolOf } from '../../text/carryText';
+import '../../text/lateFigures';
+import { useStair } from '../stairOnShow';
+
+export function CarryWorking({ carry }: { readonly carry: Carry }) {
+  const { say } = useStair();
+  return (
+    <details className="carry-working">
+      <summary>{say('carry.working')}</summary>
+      <ol>
+        {carry.steps.map((step) => (
+          <Step key={step.name} step={step} />
+        ))}
+      </ol>
+    </details>
+  );
+}
+
+function Step({ step }: { readonly step: CarryStep }) {
+  const { say, units } = useStair();
+  return (
+    <li>
+      <h4>{stepTitle(say, step)}</h4>
+      <p className="explain-because">{say(`carry.because.${step.name}`)}</p>
+      <p className="explain-sum">{carrySum(say, step, units, 'symbols')}</p>
+      <p className="explain-sum">
+        = {carrySum(say, step, units, 'figures')} = <b>{carryValue(step.result, step.unit, units)}</b>
+      </p>
+      <dl className="carry-terms">
+        {step.terms.map(({ symbol, value, unit, origin }) => (
+          <div key={symbol}>
+            <dt>
+              {symbolOf(symbol)} = {carryValue(value, unit, units)}
+            </dt>
+            <dd>{carryWhence(say, origin)}</dd>
+          </div>
+        ))}
+      </dl>
+    </li>
+  );
+}
