@@ -13,6 +13,8 @@ export default {
   // A constant is changed before any test begins, so that each would cost the whole suite; tables are read by eye.
   ignoreStatic: true,
   concurrency: 2,
+  // On a busy machine a slow answer must not pass for a mutant that hangs.
+  timeoutMS: 30_000,
   reporters: ['clear-text', 'progress', 'html', 'json'],
   clearTextReporter: { allowColor: false, logTests: false, reportTests: false },
   htmlReporter: { fileName: `reports/mutation/${folder}.html` },
