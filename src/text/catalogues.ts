@@ -56,6 +56,7 @@ const SOON: readonly string[] = [
     (word) => `problem.${word}`,
   ),
   'problem.load',
+  'problem.wish',
   ...['seat', 'plumbCut', 'throat', 'toe', 'nosing', 'riserBoard', 'run'].map((word) => `problem.${word}`),
   ...['object', 'list', 'text', 'tooLong', 'choice', 'countForm', 'finishForm', 'count'].map(
     (word) => `problem.value.${word}`,

@@ -36,6 +36,8 @@ export const problemsEn = {
   'problem.value.notPositive': '"{found}" is nothing; this length must be more than zero',
   'problem.markStep.tooCoarse':
     'no board is marked this coarsely; write {mostMm} or less, such as "1/16 in" or "0.5 mm"',
+  'problem.wish.choice': '"{found}" is not known here; choose from {known}',
+  'problem.wish.tooMany': '{found} criteria are more than make a difference; name {most} at most',
   'problem.local.value':
     '"{found}" cannot be read as this limit; write it as the rule has it: a length with its unit such as "8 1/4 in", an angle such as "42 deg", a slope such as "1:48", yes or no, or a plain number where it counts something',
   'problem.local.crossed':

@@ -2,11 +2,19 @@
  * A proposal is a few keys of the job with new values, never a second kind of job: taking it up means
  * writing those keys, and everything else that was typed stays as it was typed.
  */
-import type { JobText, StairText } from '../job/jobText';
+import type { JobText, StairText, StringerTop } from '../job/jobText';
 
-export type KeyChange =
+/** What a cure or a neighbour changes. */
+export type StepChange =
   | { readonly key: 'steps.risers'; readonly value: number }
   | { readonly key: 'steps.run' | 'steps.nosing' | 'survey.openingFraming'; readonly value: string };
+
+/** Undefined: left out from then on, so that what is usual counts. */
+export type KeyChange =
+  | StepChange
+  | { readonly key: 'stringer.stockDepth'; readonly value: string }
+  | { readonly key: 'stringer.top'; readonly value: StringerTop }
+  | { readonly key: 'stringer.hanger' | 'stringer.topTreadRun'; readonly value: undefined };
 
 /** @returns the job with the keys of one stair changed; the same job where there is nothing to change */
 export function changeStair(job: JobText, index: number, changes: readonly KeyChange[]): JobText {
@@ -15,6 +23,10 @@ export function changeStair(job: JobText, index: number, changes: readonly KeyCh
 }
 
 function withKey(stair: StairText, { key, value }: KeyChange): StairText {
-  const [part, name] = key.split('.') as ['steps' | 'survey', string];
+  const [part, name] = key.split('.') as ['steps' | 'survey' | 'stringer', string];
+  if (value === undefined) {
+    const { [name]: _, ...rest } = { ...stair[part] } as Record<string, unknown>;
+    return { ...stair, [part]: rest };
+  }
   return { ...stair, [part]: { ...stair[part], [name]: value } };
 }

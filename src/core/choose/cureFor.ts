@@ -17,12 +17,12 @@ import { type JudgedPlan, limitsOf, planStair, type RuleBook } from '../plan/pla
 import { ceiling, compare, divide, type Exact, inch, negate, sign, subtract, times, toMm, whole } from '../units/exact';
 import { exactText } from '../units/exactText';
 import { stepsIn } from '../units/rounding';
-import { changeStair, type KeyChange } from './changeStair';
+import { changeStair, type StepChange } from './changeStair';
 import { brokenFields, type Figures, figuresOf } from './figures';
 
 export interface Cure {
   /** One change; a list, so that it is taken up like an alternative. */
-  readonly changes: readonly [KeyChange];
+  readonly changes: readonly [StepChange];
   /** How far the key moves: millimetres, or risers. */
   readonly by: number;
   readonly figures: Figures;
@@ -43,12 +43,12 @@ const RUN_SEARCH = {
 const OPENING_GRID = { imperial: inch(1 / 8), metric: whole(1) };
 const OPENING_REACH = 8;
 /** Least trouble first: a saw setting, a mark, a step more, and last a beam. Common practice, no source. */
-const ORDER: readonly KeyChange['key'][] = ['steps.nosing', 'steps.run', 'steps.risers', 'survey.openingFraming'];
+const ORDER: readonly StepChange['key'][] = ['steps.nosing', 'steps.run', 'steps.risers', 'survey.openingFraming'];
 
 interface Case {
   readonly finding: Finding;
   readonly before: JudgedPlan;
-  readonly planWith: (change: KeyChange) => ReturnType<typeof planStair>;
+  readonly planWith: (change: StepChange) => ReturnType<typeof planStair>;
   readonly findingsOn: (job: StairJob) => readonly Finding[];
 }
 
@@ -86,7 +86,7 @@ function rank({ changes: [{ key }] }: Cure): number {
 }
 
 /** The proof. A plan that is refused, or that trades one broken rule for another, is no cure. */
-function prove(asked: Case, change: KeyChange, by: number): Cure[] {
+function prove(asked: Case, change: StepChange, by: number): Cure[] {
   const { finding, before } = asked;
   const plan = asked.planWith(change);
   if (!plan.ok || !clears(plan.value.findings, finding)) return [];
@@ -142,7 +142,7 @@ function openingCure(asked: Case): Cure[] {
   });
   if (found === null) return [];
   const wanted = openingAt(found);
-  const change: KeyChange = { key: 'survey.openingFraming', value: exactText(wanted, job.units) };
+  const change: StepChange = { key: 'survey.openingFraming', value: exactText(wanted, job.units) };
   return prove(asked, change, toMm(subtract(wanted, framed)));
 }
 

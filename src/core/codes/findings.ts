@@ -47,7 +47,7 @@ export interface Finding {
  * practice, no source. The throat figure is the old rule of thumb that the Ontario code also sets
  * (O. Reg. 332/12, 9.8.9.4: 90 mm); others ask for 5 in.
  */
-const BUILD = { kickerLeast: inchMm(3), bearingShare: 1 / 2, throatLeast: inchMm(3.5) };
+export const BUILD = { kickerLeast: inchMm(3), bearingShare: 1 / 2, throatLeast: inchMm(3.5) };
 
 /**
  * @param doubt how far each tape reading may be out, in millimetres; null: no answer is too close to call

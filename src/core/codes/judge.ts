@@ -59,7 +59,7 @@ const EQUAL_RISE_AND_RUN_DEG = 45;
  * @returns the answer for one limit
  */
 export function judge(layout: StairLayout, limit: Limit, rules: RuleSet, doubt: Exact | null = null): Judgement {
-  if (!isFor(limit, layout)) return { status: 'meets', actual: null, readAgain: [] };
+  if (!isFor(limit, hasOpenRisers(layout))) return { status: 'meets', actual: null, readAgain: [] };
   if (limit.field === 'openRiser.allowed') return judgeOpenRisersAllowed(layout, limit);
   const entry = Object.hasOwn(JUDGES, limit.field) ? JUDGES[limit.field] : undefined;
   if (entry === undefined) return NOT_CHECKED;
@@ -125,8 +125,8 @@ const JUDGES: Readonly<Record<string, Judge>> = {
 };
 
 /** True where a rule is made for this kind of stair at all. */
-function isFor({ when }: Limit, layout: StairLayout): boolean {
-  return when === undefined || (when === 'open-risers') === hasOpenRisers(layout);
+export function isFor({ when }: Limit, hasOpen: boolean): boolean {
+  return when === undefined || (when === 'open-risers') === hasOpen;
 }
 
 function hasOpenRisers(layout: StairLayout): boolean {
@@ -195,7 +195,7 @@ function judgeNosing(asked: Case): Judgement {
 }
 
 function lent({ rules, layout }: Case, field: string): Exact | null {
-  return rules.limits.find((limit) => limit.field === field && isFor(limit, layout))?.exact ?? null;
+  return rules.limits.find((limit) => limit.field === field && isFor(limit, hasOpenRisers(layout)))?.exact ?? null;
 }
 
 /**

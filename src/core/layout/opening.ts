@@ -50,7 +50,7 @@ function openingNeeded(flight: Flight, stair: StairJob, headerX: Exact, headroom
 }
 
 /** x of the header's face, exact: the same sum as in stringer/topEnd, where it is a float. */
-function headerFace(flight: Flight, stair: StairJob): Exact {
+export function headerFace(flight: Flight, stair: StairJob): Exact {
   const { run, riserThickness } = flight.exact;
   const { top, hanger, topTreadRun } = stair.stringer;
   const toTopRiser = times(run, flight.risers - 1);

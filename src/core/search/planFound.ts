@@ -1,0 +1,41 @@
+/** What is found, planned: what is shown of a layout is what one gets by taking it. */
+import type { KeyChange } from '../choose/changeStair';
+import { changeStair } from '../choose/changeStair';
+import { type Figures, figuresOf } from '../choose/figures';
+import type { Finding } from '../codes/findings';
+import type { JobText } from '../job/jobText';
+import { planStair, type RuleBook } from '../plan/planStair';
+import { type Exact, toMm } from '../units/exact';
+import { changesFor } from './candidate';
+import { openingFor } from './quick';
+import type { Found } from './searchLayouts';
+import { headroomAsked, type Search } from './wishes';
+
+/** A found one, planned as taking it would plan it. */
+export interface Planned {
+  readonly keys: readonly KeyChange[];
+  /** The opening is for the headroom that the search asks, the board one of those that can be bought. */
+  readonly figures: Figures;
+  /** What is hard or unwise to build, and what the tape's doubt could turn. */
+  readonly cautions: readonly Finding[];
+}
+
+/** @returns null where it does not come out of the plan as it was found: then it is not shown */
+export function planFound(
+  job: JobText,
+  index: number,
+  book: RuleBook,
+  search: Search,
+  found: Found,
+  tapeDoubt: Exact | 'usual' | null = null,
+): Planned | null {
+  const keys = changesFor(job, index, search.job, found);
+  const plan = planStair(changeStair(job, index, keys), index, book, tapeDoubt);
+  if (!plan.ok || plan.value.findings.some(({ kind, status }) => kind === 'rule' && status === 'breaks')) return null;
+  const cautions = plan.value.findings.filter(
+    ({ kind, status }) => (kind === 'build' && status === 'breaks') || (kind !== 'taste' && status === 'close'),
+  );
+  const asked = headroomAsked(search);
+  const openingNeeded = asked === null ? null : openingFor(found.quick, toMm(asked));
+  return { keys, figures: { ...figuresOf(plan.value), openingNeeded, stockLength: found.stockLength }, cautions };
+}

@@ -1,0 +1,348 @@
+/** The search against another one that asks every layout, over random surveys and all packs; its order, and its proofs. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { changeStair } from '../../src/core/choose/changeStair';
+import { figuresOf } from '../../src/core/choose/figures';
+import type { RulePack, RuleRow } from '../../src/core/codes/rulePack';
+import type { JobText } from '../../src/core/job/jobText';
+import { planStair } from '../../src/core/plan/planStair';
+import { changesFor } from '../../src/core/search/candidate';
+import { findConflict } from '../../src/core/search/conflict';
+import { CRITERIA, rankLayouts, scoreOf } from '../../src/core/search/rank';
+import { type Found, searchLayouts } from '../../src/core/search/searchLayouts';
+import { relax, tryOpening, tryWay } from '../../src/core/search/tryWay';
+import { askSearch, type Search, TOPS, type Wishes } from '../../src/core/search/wishes';
+import { divide, inch, whole } from '../../src/core/units/exact';
+import { loadAllPacks, profilesOf } from '../fixtures/packs';
+import { BOOK } from '../fixtures/stairs';
+import { FOUR_TOPS, type House, isLegal } from './bruteSearch';
+import { writeLength } from './randomStairs';
+
+const SURVEYS = 500;
+const IN = 25_400_000;
+const MM = 1_000_000;
+const packs = await loadAllPacks();
+const CHOICES = profilesOf(packs);
+
+/** Counted in sixteenths of an inch, or millimetres. */
+const survey = fc.record({
+  metric: fc.boolean(),
+  pack: fc.integer({ min: 0, max: CHOICES.length - 1 }),
+  // Whole risers of a round height, as often as not: there a stair stands exactly on a limit.
+  risers: fc.integer({ min: 2, max: 20 }),
+  unitRise: fc.integer({ min: 6 * 16, max: 9 * 16 }),
+  more: fc.oneof(fc.constant(0), fc.integer({ min: 0, max: 60 })),
+  lowerToAdd: fc.integer({ min: -8, max: 16 }),
+  laidAfter: fc.boolean(),
+  floorDepth: fc.option(fc.integer({ min: 8 * 16, max: 16 * 16 })),
+  openingSteps: fc.option(fc.integer({ min: 5, max: 24 })),
+  openingMore: fc.integer({ min: 0, max: 160 }),
+  lining: fc.integer({ min: 0, max: 16 }),
+  nosing: fc.constantFrom(0, 10, 12, 16, 18, 20, 24),
+  tread: fc.integer({ min: 12, max: 40 }),
+  riser: fc.constantFrom(0, 8, 12, 12, 16),
+  hanger: fc.integer({ min: 4, max: 24 }),
+  depths: fc.subarray([9.25 * 16, 11.25 * 16, 12 * 16, 14 * 16], { minLength: 1 }),
+  thickness: fc.constantFrom(20, 24, 28),
+  inset: fc.constantFrom(0, 0, 4),
+  trim: fc.integer({ min: 0, max: 40 }),
+  kicker: fc.option(fc.constant({ width: 56, height: 24 })),
+  topTread: fc.option(fc.integer({ min: 6 * 16, max: 11 * 16 }), { freq: 3 }),
+  runAvailable: fc.option(fc.integer({ min: 40 * 16, max: 220 * 16 })),
+  headroomWished: fc.option(fc.integer({ min: 76 * 16, max: 84 * 16 })),
+  longest: fc.constantFrom(8, 12, 16, 24),
+});
+type Survey = typeof survey extends fc.Arbitrary<infer T> ? T : never;
+
+/** Metric ones are the same numbers, one and a half millimetres for a sixteenth. */
+function houseOf(s: Survey): House {
+  const nm = (steps: number) => (s.metric ? Math.round(steps * 1.5) * MM : (steps * IN) / 16);
+  const totalRise = nm(s.unitRise) * s.risers + nm(s.more);
+  return {
+    totalRise,
+    lowerToAdd: nm(s.lowerToAdd),
+    laidAfter: s.laidAfter,
+    floorDepth: s.floorDepth === null ? null : nm(s.floorDepth),
+    opening: s.openingSteps === null ? null : nm(s.openingSteps * 10 * 16 + s.openingMore),
+    lining: nm(s.lining),
+    nosing: nm(s.nosing),
+    tread: nm(s.tread),
+    riser: nm(s.riser),
+    hanger: nm(s.hanger),
+    depths: s.depths.map(nm),
+    thickness: nm(s.thickness),
+    inset: nm(s.inset),
+    trim: nm(s.trim),
+    kicker: s.kicker && { width: nm(s.kicker.width), height: nm(s.kicker.height) },
+    topTread: s.topTread === null ? null : nm(s.topTread),
+    runAvailable: s.runAvailable === null ? null : nm(s.runAvailable),
+    headroomWished: s.headroomWished === null ? null : nm(s.headroomWished),
+    longest: s.metric ? s.longest * 300 * MM : s.longest * 12 * IN,
+  };
+}
+
+function jobOf(s: Survey, house: House): JobText {
+  const [pack, profile] = CHOICES[s.pack] as (typeof CHOICES)[number];
+  const text = (length: number) => writeLength(length, 0);
+  return {
+    format: 'pitchboard.job',
+    version: 1,
+    units: s.metric ? 'metric' : 'imperial',
+    rules: { pack, profile },
+    stairs: [
+      {
+        id: 'any',
+        survey: {
+          rise: text(house.totalRise + house.lowerToAdd),
+          lowerToAdd: text(house.lowerToAdd),
+          lowerLaid: s.laidAfter ? 'after-stairs' : 'before-stairs',
+          upperToAdd: '0 mm',
+          ...(house.floorDepth === null ? {} : { floorDepth: text(house.floorDepth) }),
+          ...(house.opening === null ? {} : { openingFraming: text(house.opening) }),
+          headerLining: text(house.lining),
+          headerDepth: '250 mm',
+        },
+        steps: {
+          risers: s.risers,
+          run: s.metric ? '250 mm' : '10 in',
+          nosing: text(house.nosing),
+          treadThickness: text(house.tread),
+          riserThickness: text(house.riser),
+        },
+        stringer: {
+          stockDepth: text(house.depths[0] as number),
+          stockThickness: text(house.thickness),
+          tipInset: text(house.inset),
+          trim: text(house.trim),
+          // With any board between: the search takes it along, or leaves it out.
+          top: 'hanger-behind-riser',
+          hanger: text(house.hanger),
+          ...(house.kicker === null
+            ? {}
+            : { kicker: { width: text(house.kicker.width), height: text(house.kicker.height) } }),
+        },
+      },
+    ],
+  };
+}
+
+const exactNm = (length: number) => divide(whole(length), whole(MM));
+
+function wishesOf(house: House): Wishes {
+  const orNull = (length: number | null) => (length === null ? null : exactNm(length));
+  return {
+    runAvailable: orNull(house.runAvailable),
+    headroom: orNull(house.headroomWished),
+    stockLengths: [house.longest / MM],
+    stockDepths: house.depths.map(exactNm),
+    tops: TOPS,
+  };
+}
+
+function asked(s: Survey): { house: House; job: JobText; search: Search; rows: readonly RuleRow[] } {
+  // A top tread can only be typed for a stringer that has one; the search is tried without.
+  const house = { ...houseOf(s), topTread: null };
+  const job = jobOf(s, house);
+  const search = askSearch(job, 0, BOOK, wishesOf(house), s.metric ? whole(1) : inch(1 / 16));
+  if (!search.ok) throw new Error(JSON.stringify(search.problems));
+  const [id, profile] = CHOICES[s.pack] as (typeof CHOICES)[number];
+  const pack = packs.find((each) => each.id === id) as RulePack;
+  const rows = pack.rows.filter((row) => row.profile === undefined || row.profile === profile);
+  return { house, job, search: search.value, rows };
+}
+
+function finish<T>(steps: Generator<undefined, T>): T {
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done === true) return value;
+  }
+}
+
+const TIMEOUT = 300_000;
+
+describe('a search that asks every layout', () => {
+  it(
+    'finds the same ones: none is missed, and none shown that breaks a rule',
+    () => {
+      let [legal, compared] = [0, 0];
+      const onLimit = { count: 0 };
+      fc.assert(
+        fc.property(survey, fc.integer({ min: 0, max: 7 }), (s, offset) => {
+          const { house, search, rows } = asked(s);
+          const result = finish(searchLayouts(search));
+          onLimit.count += result.decidedExactly;
+          const found = new Set(result.found.map(({ id }) => id));
+          const grid = s.metric ? MM : IN / 16;
+          const stride = s.metric ? 13 : 8;
+          const { frame } = result;
+          const runs = new Set<number>();
+          for (let k = frame.leastSteps + offset; k <= frame.mostSteps; k += stride) runs.add(k);
+          // And every run that stands on a limit of its own.
+          for (const { field, value, unit } of rows) {
+            if (!field.startsWith('tread.') || typeof value !== 'number') continue;
+            const at = (value * (unit === 'in' ? IN : MM)) / grid;
+            if (Number.isInteger(at)) for (const k of [at - 1, at, at + 1]) runs.add(k);
+          }
+          for (const top of FOUR_TOPS) {
+            for (let risers = frame.fewest; risers <= frame.most; risers += 1) {
+              for (const k of runs) {
+                const is = isLegal(house, rows, top, risers, k * grid);
+                compared += 1;
+                if (is) legal += 1;
+                if (is !== found.has(`${top} ${risers} ${k}`)) {
+                  throw new Error(`${top}, ${risers} risers, run ${k}: ${is ? 'missed' : 'shown, and breaks a rule'}`);
+                }
+              }
+            }
+          }
+        }),
+        { numRuns: SURVEYS },
+      );
+      expect(compared).toBeGreaterThan(500_000);
+      expect(legal).toBeGreaterThan(10_000);
+      expect(onLimit.count).toBeGreaterThan(100);
+    },
+    TIMEOUT,
+  );
+});
+
+/** A few of what was found, spread over all of it. */
+function some(found: readonly Found[], count: number): readonly Found[] {
+  const stride = Math.max(1, Math.floor(found.length / count));
+  return found.filter((_, at) => at % stride === 0);
+}
+
+const BROKEN_BUILD = ['throat', 'headerContact', 'kicker.toe', 'kicker.seat'];
+
+describe('what is found', () => {
+  it('plans as it was found: the same figures, no rule broken, as many cautions', () => {
+    let planned = 0;
+    fc.assert(
+      fc.property(survey, (s) => {
+        const { house, job, search } = asked(s);
+        const { found } = finish(searchLayouts(search));
+        for (const one of some(found, 4)) {
+          const taken = changeStair(job, 0, changesFor(job, 0, search.job, one));
+          const plan = planStair(taken, 0, BOOK, search.doubt);
+          if (!plan.ok) throw new Error(`${one.id}: ${JSON.stringify(plan.problems)}`);
+          const { layout, findings } = plan.value;
+          const exactly = planStair(taken, 0, BOOK);
+          if (!exactly.ok) throw new Error('it plans only with a doubt');
+          expect(exactly.value.findings.filter(({ kind, status }) => kind === 'rule' && status === 'breaks')).toEqual(
+            [],
+          );
+          const figures = figuresOf(plan.value);
+          expect(one.quick.headerX).toBeCloseTo(figures.headerFace, 6);
+          expect(one.quick.throat).toBeCloseTo(figures.throat, 6);
+          expect(one.quick.boardLength).toBeCloseTo(figures.boardLength, 6);
+          expect(one.quick.contact).toBeCloseTo(figures.headerContact as number, 6);
+          expect(one.quick.plumbCut).toBeCloseTo(layout.stringer.top.plumbCut, 6);
+          expect(one.quick.seat).toBeCloseTo(layout.stringer.heel.seat, 6);
+          if (figures.headroom !== null) expect(one.quick.headroom).toBeCloseTo(figures.headroom, 6);
+          else expect(one.quick.headroom).toBeNull();
+          const build = findings.filter(
+            ({ kind, field, status }) =>
+              kind === 'build' && status === 'breaks' && (BROKEN_BUILD.includes(field) || field.startsWith('asCut')),
+          );
+          // What no choice moves is not counted when layouts are weighed against each other.
+          const close = findings.filter(
+            ({ kind, field, status }) =>
+              kind === 'rule' &&
+              status === 'close' &&
+              /^(riser|twoR|pitch|headroom|openRiser|stringer[.]eff)/.test(field),
+          );
+          expect(one.cautions).toBe(build.length + close.length);
+          expect(one.stockLength).toBe(house.longest / MM);
+          planned += 1;
+        }
+      }),
+      { numRuns: 300 },
+    );
+    expect(planned).toBeGreaterThan(100);
+  }, 300_000);
+
+  it('stands in the order that was asked for, and is beaten only by what is at least as good in all of it', () => {
+    const criteria = fc.uniqueArray(fc.constantFrom(...CRITERIA), { minLength: 1, maxLength: 4 });
+    let beaten = 0;
+    fc.assert(
+      fc.property(survey, criteria, (s, names) => {
+        const { search } = asked({ ...s, runAvailable: s.runAvailable ?? 2400 });
+        const result = finish(searchLayouts(search));
+        const order = { criteria: names, stride: 622, unitRise: 178 };
+        const ranked = rankLayouts(search, result, order);
+        expect(ranked.map(({ found }) => found.id).sort()).toEqual(result.found.map(({ id }) => id).sort());
+        const scores = ranked.map(({ found }) => names.map((name) => scoreOf(search, found, name, order)));
+        for (let i = 1; i < scores.length; i += 1) {
+          const [before, after] = [scores[i - 1] as number[], scores[i] as number[]];
+          const turn = before.findIndex((score, at) => score !== after[at]);
+          if (turn >= 0) expect(before[turn]).toBeLessThan(after[turn] as number);
+        }
+        const atLeastAsGood = (a: readonly number[], b: readonly number[]) =>
+          a.every((x, at) => x <= (b[at] as number));
+        const isBetter = (a: readonly number[], b: readonly number[]) => a.some((x, at) => x < (b[at] as number));
+        for (let i = 0; i < Math.min(ranked.length, 60); i += 1) {
+          const mine = scores[i] as number[];
+          const beats = (other: readonly number[]) => atLeastAsGood(other, mine) && isBetter(other, mine);
+          const by = ranked[i]?.beatenBy ?? null;
+          expect(by !== null).toBe(scores.some(beats));
+          if (by === null) continue;
+          beaten += 1;
+          expect(beats(scores[ranked.findIndex(({ found }) => found === by)] as number[])).toBe(true);
+        }
+      }),
+      { numRuns: 60 },
+    );
+    expect(beaten).toBeGreaterThan(100);
+  }, 300_000);
+});
+
+describe('where nothing is found', () => {
+  it('the bounds that conflict are the fewest, and what each would have to become was tried', () => {
+    let [proofs, tried, openings] = [0, 0, 0];
+    fc.assert(
+      fc.property(survey, (s) => {
+        const { job, search } = asked(s);
+        const { found } = finish(searchLayouts(search));
+        const conflict = finish(findConflict(search));
+        expect(conflict === null).toBe(found.length > 0);
+        if (conflict === null || conflict.bounds.length === 0) return;
+        proofs += 1;
+        const { sifter, bounds } = conflict;
+        const { frame } = sifter;
+        // Of the whole frame, coarsely: each breaks one of the conflict, and without any one of them some break none.
+        const free = new Set<number>();
+        for (const top of TOPS) {
+          for (let risers = frame.fewest; risers <= frame.most; risers += 1) {
+            for (let steps = frame.leastSteps; steps <= frame.mostSteps; steps += 1) {
+              for (let depth = 0; depth < sifter.depthCount; depth += 1) {
+                const broken = sifter.broken(top, risers, steps, depth);
+                if (broken === null) continue;
+                const ofConflict = bounds.filter((at) => broken.includes(at));
+                if (ofConflict.length === 0) throw new Error(`${top} ${risers} ${steps} breaks none of the conflict`);
+                if (ofConflict.length === 1) free.add(ofConflict[0] as number);
+              }
+            }
+          }
+        }
+        expect([...free].sort((a, b) => a - b)).toEqual([...bounds]);
+        for (const way of conflict.ways) {
+          const becoming = tryWay({ job, index: 0, book: BOOK, search }, conflict, way);
+          if (becoming === null) throw new Error(`${JSON.stringify(way.broken)} was tried in vain`);
+          tried += 1;
+          const relaxed = relax({ job, search }, becoming.changes);
+          const again = askSearch(relaxed.job, 0, BOOK, relaxed.wishes);
+          if (!again.ok) throw new Error(JSON.stringify(again.problems));
+          const ids = finish(searchLayouts(again.value)).found.map(({ id }) => id);
+          expect(ids).toContain(`${way.candidate.top} ${way.candidate.risers} ${way.candidate.steps}`);
+        }
+        const opening = tryOpening({ job, index: 0, book: BOOK, search }, conflict);
+        expect(opening === null).toBe(conflict.opening === null);
+        if (opening !== null) openings += 1;
+      }),
+      { numRuns: 40 },
+    );
+    expect(proofs).toBeGreaterThan(10);
+    expect(tried).toBeGreaterThan(20);
+    expect(openings).toBeGreaterThan(2);
+  }, 300_000);
+});
