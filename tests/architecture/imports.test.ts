@@ -10,7 +10,9 @@ const ENTRIES = [
   'src/cli/start.mjs',
   'src/cli/offlineWorker.ts',
   'src/cli/run.mjs',
+  'src/cli/layouts.ts',
   'src/cli/sheets.ts',
+  'src/cli/runLayouts.mjs',
   'src/cli/runSheets.mjs',
 ];
 

@@ -57,10 +57,21 @@ describe('the sheets command', () => {
   }, 60_000);
 });
 
+describe('the layouts command', () => {
+  const survey = { rise: '104 3/8 in', lowerToAdd: '0 in', upperToAdd: '0 in' };
+  const job = { format: 'pitchboard.job', version: 1, stairs: [{ id: 'boathouse', survey }] };
+
+  it('puts one JSON object on standard output and nothing else', () => {
+    const done = run('runLayouts.mjs', { args: [jobFile('any.json', JSON.stringify(job)), '--first', '2'] });
+    expect(done).toMatchObject({ status: 0, stderr: '' });
+    expect(JSON.parse(done.stdout).stairs[0].layouts).toHaveLength(2);
+  }, 30_000);
+});
+
 describe('an entry script', () => {
   const oldNode = 'data:text/javascript,Object.defineProperty(process,"versions",{value:{node:"20.18.3"}})';
 
-  it.each(['run.mjs', 'runSheets.mjs', 'start.mjs'])('%s says which Node it needs', (script) => {
+  it.each(['run.mjs', 'runLayouts.mjs', 'runSheets.mjs', 'start.mjs'])('%s says which Node it needs', (script) => {
     const done = run(script, { node: ['--import', oldNode] });
     expect(done).toMatchObject({ status: 1, stdout: '' });
     expect(done.stderr).toContain('needs Node 20.19 or newer; this is Node 20.18.3');
