@@ -6,6 +6,7 @@ import { carryEn, carryUk } from './carry.en';
 import { explainUk } from './explain.en';
 import { formulasEn, formulasUk } from './formulas.en';
 import { paperEn } from './paper.en';
+import { paperUk } from './paperUk';
 import { problemsEn } from './problems.en';
 import { rulesEn, rulesUk } from './rules.en';
 import { screenEn } from './screen.en';
@@ -19,7 +20,7 @@ export type TextKey = keyof typeof us;
 
 export const CATALOGUES: Readonly<Record<Terms, Readonly<Partial<Record<TextKey, string>>>>> = {
   us,
-  uk: { ...ukTerms, ...rulesUk, ...explainUk, ...formulasUk, ...carryUk },
+  uk: { ...ukTerms, ...rulesUk, ...explainUk, ...formulasUk, ...carryUk, ...paperUk },
 };
 
 /**

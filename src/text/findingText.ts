@@ -18,7 +18,7 @@ export function findingText(say: Speaker, finding: Finding): FindingText {
   const { field, actual, limit } = finding;
   const key = `finding.${field}`;
   return {
-    rule: isTextKey(key) ? say(key) : say('finding.other', { field }),
+    rule: isTextKey(key) ? say(key) : say('finding.unnamed', { field }),
     actual: actual === null ? '' : amount(say, finding.unit, actual, awayFromLimit(finding)),
     limit: limitText(say, finding, limit),
     source: sourceText(say, finding),
@@ -81,5 +81,5 @@ function amount(say: Speaker, unit: Finding['unit'], value: number, rounding: Ro
 function sourceText(say: Speaker, { source, section, confidence }: Finding): string {
   if (confidence === 'practice') return say('confidence.practice');
   if (confidence === 'local') return source === '' ? say('finding.local') : say('finding.localNote', { note: source });
-  return [section, say(`confidence.${confidence}`)].filter((part) => part !== '').join(', ');
+  return [section === '-' ? '' : section, say(`confidence.${confidence}`)].filter((part) => part !== '').join(', ');
 }

@@ -46,7 +46,8 @@ export const findingsEn = {
   'unit.deg': '{value}°',
   'unit.slope': '1 in {value}',
 
-  'finding.other': 'This rule: {field}',
+  'finding.other': 'Said beside these',
+  'finding.unnamed': 'Rule on {field}',
   'finding.scope': 'Which stairs these rules are for',
   'finding.measure.reference': 'What is measured to',
   'finding.width.min': 'Width between the finished walls, above the handrails',

@@ -6,15 +6,19 @@ import type { Page } from '../../src/core/drawing/page';
 import { furnish } from '../../src/core/drawing/pageFrame';
 import { printedBox } from '../../src/core/drawing/pageSketch';
 import type { PaperName } from '../../src/core/drawing/paper';
+import { clipLineToBox } from '../../src/core/drawing/strip';
 import type { Hand, TemplateName } from '../../src/core/drawing/template';
 import { draftTemplate } from '../../src/core/drawing/templatePages';
+import type { Point } from '../../src/core/geometry/point';
 import type { JobText } from '../../src/core/job/jobText';
 import type { JudgedPlan } from '../../src/core/plan/planStair';
 import { loadFonts } from '../../src/export/font/fonts';
+import { PAPER_PENS } from '../../src/export/paperPens';
 import { PACKAGE_SHEETS, type PackageSheet, packagePages, paperWords } from '../../src/export/sheets/packagePages';
 import { factsOf, type PaperChoice } from '../../src/export/stairFiles';
 import { speakerFor } from '../../src/text/say';
 import { planOf } from '../fixtures/stairs';
+import { MM_PER_INCH } from './readPdf';
 
 export const FONTS = await loadFonts();
 export const SAY = speakerFor('us');
@@ -65,6 +69,54 @@ export function collisions(page: Page): string[] {
       .slice(i + 1)
       .flatMap((other) => (touch(box, other.box) ? [`${page.name}: "${words}" on "${other.words}"`] : [])),
   );
+}
+
+/**
+ * What is wrong with a page's two bars, from its marks alone: one along each side, on a half inch, from one
+ * corner, with their lengths said, and as long as the sheet allows.
+ * @param least in inches: the longer and the shorter one
+ */
+export function barFaults(page: Page, [longer, shorter]: readonly [number, number]): string[] {
+  const bars = page.marks.flatMap((mark) => {
+    if (mark.kind !== 'shape' || mark.role !== 'proof-bar') return [];
+    const [a, b] = mark.corners as [Point, Point];
+    return [{ a, b, level: a.y === b.y, inches: Math.hypot(b.x - a.x, b.y - a.y) / MM_PER_INCH }];
+  });
+  const longest = (level: boolean) =>
+    bars.filter((bar) => bar.level === level).sort((one, other) => other.inches - one.inches)[0];
+  const [across, up] = [longest(true), longest(false)];
+  if (across === undefined || up === undefined) return [`${page.name}: a bar is missing`];
+  const said = textsOf(page).map(wordsOf).join(' ');
+  const faults = [across, up].flatMap(({ inches }) => {
+    const half = Math.round(inches * 2) / 2;
+    const words = Number.isInteger(half) ? `${half} in` : `${Math.floor(half)} 1/2 in`;
+    return [
+      ...(Math.abs(inches - half) > 1e-6 ? [`${page.name}: a bar of ${inches} in`] : []),
+      ...(said.includes(words) ? [] : [`${page.name}: "${words}" is not said`]),
+    ];
+  });
+  const [long, short] = [Math.max(across.inches, up.inches), Math.min(across.inches, up.inches)];
+  if (across.a.x !== up.a.x || across.a.y !== up.a.y) faults.push(`${page.name}: bars from two corners`);
+  if (long < longer || short < shorter) faults.push(`${page.name}: bars of ${long} in and ${short} in`);
+  return faults;
+}
+
+/** Lines that go through a text's ink. An edge of what is only filled is none; ends on it are allowed a hair. */
+export function struckThrough(page: Page): string[] {
+  const lines = page.marks.flatMap((mark) =>
+    mark.kind === 'shape' && PAPER_PENS[mark.role].width > 0
+      ? (mark.closed ? [...mark.corners, mark.corners[0] as Point] : mark.corners)
+          .slice(1)
+          .map((to, i) => ({ role: mark.role, from: mark.corners[i] as Point, to }))
+      : [],
+  );
+  return textsOf(page).flatMap((mark) => {
+    const { left, right, bottom, top } = printedBox(mark, FONTS.measure);
+    const ink = { left: left + 0.3, right: right - 0.3, bottom: bottom + 0.5, top: top - 0.5 };
+    return lines.flatMap(({ role, from, to }) =>
+      clipLineToBox(from, to, ink) === null ? [] : [`${page.name}: ${role} through "${wordsOf(mark)}"`],
+    );
+  });
 }
 
 function wordsOf({ content }: TextMark): string {

@@ -42,7 +42,7 @@ export function drawHeel(plan: Pick<StairPlan, 'layout' | 'sheet'>, view: View, 
     bottom: floor - flight.unitRise * 0.2,
     top: flight.unitRise * 1.5,
   });
-  dimension(detail, 'unitRise', 0, flight.unitRise, 'left', detail.box.left, 'unitRise');
+  dimension(detail, 'unitRise', 0, flight.unitRise, 'left', [detail.box.left, -flight.nosing], 'unitRise');
   const cut = flight.seatHeight + stringer.heel.firstRiserCut;
   // What is marked says the number that is marked: two numbers for one cut would each be believed by somebody.
   dimension(
@@ -51,7 +51,7 @@ export function drawHeel(plan: Pick<StairPlan, 'layout' | 'sheet'>, view: View, 
     flight.seatHeight,
     cut,
     'right',
-    flight.riserThickness,
+    [stringer.heel.heelX, flight.run + flight.riserThickness],
     'firstCut',
     plan.sheet.toeHeight,
   );
@@ -85,7 +85,7 @@ export function drawTopEnd(plan: Pick<StairPlan, 'layout' | 'sheet'>, view: View
     const upper = Math.min(top.topY, headerTop);
     dimension(detail, 'headerContact', upper - bearing.contact, upper, 'right', top.headerX, 'headerContact');
   }
-  dimension(detail, 'plumbCut', bottom, top.topY, 'left', detail.box.left, 'plumbCut');
+  dimension(detail, 'plumbCut', bottom, top.topY, 'left', [top.endX, top.endX - top.lastLevelCut], 'plumbCut');
   return finish(detail);
 }
 
@@ -136,14 +136,14 @@ function drawClipped(sketch: Sketch, mark: ShapeMark, box: Box): void {
   });
 }
 
-/** @param from x of what is measured, on the side where the dimension stands */
+/** @param from x of what is measured: of both ends, or of the lower and the upper one */
 function dimension(
   { sketch, layout, words, box, around }: Detail,
   word: DrawingWord,
   y1: number,
   y2: number,
   side: 'left' | 'right',
-  from: number,
+  from: number | readonly [number, number],
   about: About,
   shown = Math.abs(y2 - y1),
 ): void {

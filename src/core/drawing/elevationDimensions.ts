@@ -6,6 +6,7 @@
 import { type Point, point } from '../geometry/point';
 import type { Finish } from '../job/stairJob';
 import { nosingLineHeight } from '../layout/flight';
+import type { StairLayout } from '../layout/layoutStair';
 import { toMm } from '../units/exact';
 import type { Dimensioning } from './dimensioning';
 import type { FigureText, Mark, TextMark } from './drawing';
@@ -46,9 +47,9 @@ function dimensionRise({ sketch, layout, extent, words, width }: Dimensioning): 
   sketch.placeFirst(
     [
       ...BREAKS.map((share) => sketch.uprightDimension(0, flight.totalRise, x, total, caption, extent.left, share)),
-      ...[caption, []].map((each) =>
-        sketch.besideDimension(0, flight.totalRise, extent.left - sketch.px(14), total, each, extent.left, -1),
-      ),
+      sketch.besideDimension(0, flight.totalRise, extent.left - sketch.px(14), total, caption, extent.left, -1),
+      ...BREAKS.map((share) => sketch.uprightDimension(0, flight.totalRise, x, total, [], extent.left, share)),
+      sketch.besideDimension(0, flight.totalRise, extent.left - sketch.px(14), total, [], extent.left, -1),
     ],
     'totalRise',
   );
@@ -81,7 +82,7 @@ function dimensionHeadroom({ sketch, layout, words }: Dimensioning): void {
       ...[...BREAKS, 0.84, 0.9].flatMap((share) =>
         ([-1, 1] as const).map((side) => sketch.besideDimension(bottom, top, x, content, [], x, side, at(share))),
       ),
-    ].filter((group) => textsLieBetween(group, bottom, top)),
+    ].filter((group) => group !== null && textsLieBetween(group, bottom, top)),
     'headroom',
   );
 }
@@ -253,22 +254,36 @@ function dimensionHeaderMark({ sketch, layout, sheet, extent, words }: Dimension
   );
 }
 
+/** Whether a riser's number, this high over the tread below it, stays clear of the nosing line. */
+function isUnderNosingLine({ flight }: StairLayout, sketch: Sketch, over: number): boolean {
+  const upper = over + sketch.px(TYPE.small * 0.45);
+  const left = sketch.px(flight.risers > 9 ? 12 + TYPE.small * 0.6 : 8 + TYPE.small * 0.3);
+  return flight.unitRise * (1 - (left - flight.nosing) / flight.run) > upper;
+}
+
 /** Risers numbered in the air before them, treads in the wood under them: all of a kind, or none. */
 function numberSteps({ sketch, layout }: Dimensioning): void {
   const { flight, stringer } = layout;
   if (flight.unitRise < sketch.px(LEAST_STEP_PIXELS.riser)) return;
   const number = (role: 'riser-number' | 'tread-number', i: number, at: Point) =>
     sketch.figure(role, at, 'middle', { kind: 'digits', text: String(i) }, TYPE.small);
+  const middle = (flight.unitRise - flight.treadThickness) / 2;
+  const low = sketch.px(TYPE.small * 0.5);
+  if (!isUnderNosingLine(layout, sketch, low)) return;
   for (let i = 1; i <= flight.risers; i += 1) {
     // The first one stands over the dots of a floor that nobody knows.
     const lift = i === 1 && layout.job.survey.lowerToAdd.known === 'unknown' ? sketch.px(6) : 0;
-    const y = (i - 0.5) * flight.unitRise - flight.treadThickness / 2 + lift;
+    const over = isUnderNosingLine(layout, sketch, middle) ? middle : low;
+    const y = (i - 1) * flight.unitRise + over + lift;
     sketch.placeTight(number('riser-number', i, point((i - 1) * flight.run - sketch.px(i > 9 ? 12 : 8), y)), 'risers');
   }
   const wood = (stringer.stockDepth - stringer.tipInset) / flight.cos - flight.unitRise / 2;
   if (flight.unitRise < sketch.px(LEAST_STEP_PIXELS.tread) || wood < sketch.px(24)) return;
   for (let i = 1; i <= flight.treads; i += 1) {
-    const x = (i - 1) * flight.run + flight.run * 0.5;
+    // A top tread that is level with the floor may end at the header soon.
+    const level = i === flight.treads ? Math.min(flight.run, stringer.top.lastLevelCut) : flight.run;
+    if (level < sketch.px(TYPE.small * 1.5)) return;
+    const x = (i - 1) * flight.run + level * 0.5;
     const y = i * flight.unitRise - flight.treadThickness - sketch.px(11);
     sketch.placeTight(number('tread-number', i, point(x, y)), 'treads');
   }

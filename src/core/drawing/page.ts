@@ -95,6 +95,7 @@ export type PaperWord =
   | 'notCorrected'
   | 'draft'
   | 'tile'
+  | 'tileAt'
   | 'tileHeights'
   | 'triangle'
   | 'heel'

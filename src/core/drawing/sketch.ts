@@ -15,6 +15,8 @@ const GAP = 5;
 const OVERRUN = 8;
 /** A text beside a dimension line keeps this far from it. */
 const BESIDE = 14;
+/** Between the last line of a caption and the dimension line that goes on under it. */
+const BREAK_AIR = 2.5;
 /** Air that stays round a text. */
 const AIR = 3;
 /** Widths in ems, a little more than any system font takes: a text may seem wider, never narrower. */
@@ -194,7 +196,8 @@ export class Sketch {
   }
 
   /**
-   * An upright dimension with its number and caption in a break of the line; text stays level.
+   * An upright dimension with its number and caption in a break of the line; text stays level;
+   * null where a part of the line beside the break is gone.
    * @param share where along the line the break lies: columns side by side break at different heights
    */
   uprightDimension(
@@ -203,12 +206,13 @@ export class Sketch {
     x: number,
     content: FigureText,
     caption: readonly string[],
-    from: number,
+    from: From,
     share = 0.5,
-  ): readonly Mark[] {
+  ): readonly Mark[] | null {
     const middle = y1 + (y2 - y1) * share;
     const lines = caption.length;
-    const half = this.px((TYPE.main * 1.5 + lines * TYPE.caption * 1.25) / 2);
+    const half = this.px((TYPE.main * 1.5 + lines * TYPE.caption * 1.25) / 2 + (lines === 0 ? 0 : BREAK_AIR));
+    if (Math.min(share, 1 - share) * Math.abs(y2 - y1) < half) return null;
     const numberY = middle + half - this.px(TYPE.main * 0.8);
     const captions = caption.map((text, i) =>
       this.words(
@@ -222,7 +226,7 @@ export class Sketch {
       lineMark('dimension', [point(x, y1), point(x, middle - half)]),
       lineMark('dimension', [point(x, middle + half), point(x, y2)]),
       ...this.ends(point(x, y1), point(x, y2)),
-      ...[y1, y2].map((y) => this.extension(point(from, y), point(x, y))),
+      ...[y1, y2].map((y, i) => this.extension(point(starts(from)[i as 0 | 1], y), point(x, y))),
       this.figure('number-main', point(x, numberY), 'middle', content, TYPE.main),
       ...captions,
     ];
@@ -235,11 +239,12 @@ export class Sketch {
     x: number,
     content: FigureText,
     caption: readonly string[],
-    from: number,
+    from: From,
   ): readonly Mark[] {
-    const needed = this.px(TYPE.main * 1.5 + caption.length * TYPE.caption * 1.25 + 4 * TICK);
-    if (Math.abs(y2 - y1) > needed) return this.uprightDimension(y1, y2, x, content, caption, from);
-    return this.besideDimension(y1, y2, x, content, caption, from, x >= from ? 1 : -1);
+    return (
+      this.uprightDimension(y1, y2, x, content, caption, from) ??
+      this.besideDimension(y1, y2, x, content, caption, from, x >= starts(from)[0] ? 1 : -1)
+    );
   }
 
   /**
@@ -253,7 +258,7 @@ export class Sketch {
     x: number,
     content: FigureText,
     caption: readonly string[],
-    from: number,
+    from: From,
     side: 1 | -1,
     middle = (y1 + y2) / 2,
   ): readonly Mark[] {
@@ -262,7 +267,7 @@ export class Sketch {
     return [
       lineMark('dimension', [point(x, y1), point(x, y2)]),
       ...this.ends(point(x, y1), point(x, y2)),
-      ...[y1, y2].map((y) => this.extension(point(from, y), point(x, y))),
+      ...[y1, y2].map((y, i) => this.extension(point(starts(from)[i as 0 | 1], y), point(x, y))),
       this.figure('number-main', point(beside, middle + this.px(14)), anchor, content, TYPE.main),
       ...this.captionBeside(caption, point(beside, middle + this.px(14 - TYPE.main * 1.15)), anchor),
     ];
@@ -294,6 +299,13 @@ export class Sketch {
       point(line.x + dx * this.px(OVERRUN), line.y + dy * this.px(OVERRUN)),
     ]);
   }
+}
+
+/** Where the extension lines of an upright dimension begin: x of what is measured, or of its first and its second end. */
+type From = number | readonly [number, number];
+
+function starts(from: From): readonly [number, number] {
+  return typeof from === 'number' ? [from, from] : from;
 }
 
 function lineMark(role: Role, corners: readonly Point[]): ShapeMark {

@@ -14,6 +14,8 @@ import type { Maker } from './templates';
 /** Six of them on a sheet that lies. */
 const STRIP_HEIGHT = 25.5;
 const TICK = 5.5;
+/** From either edge to the row in which a lane says which it is. */
+const MIDDLE_ROW = 9.5;
 /** Room past the last mark. */
 const AFTER = 12;
 
@@ -26,17 +28,21 @@ export const makeMarksStrip: Maker = ({ layout, sheet }, words, measure) => {
   const right = Math.max(sheet.end, sheet.corners.at(-1) ?? 0, sheet.tips.at(-1) as number) - from + AFTER;
   const upper = STRIP_HEIGHT;
   drawEdges(sketch, left, right);
-  sketch.upright('template-cut', left, 0, upper);
-  for (const tip of sheet.tips) {
-    sketch.upright('template-cut', tip - from, upper - TICK, upper);
-    sketch.figure('number', point(tip - from + 2, upper - 4.4), figureOf(tip, units), PRINT.strong);
-  }
-  for (const corner of sheet.corners) {
-    sketch.upright('template-cut', corner - from, 0, TICK);
-    sketch.figure('number', point(corner - from + 2, 4.4), figureOf(corner, units), PRINT.strong);
-  }
-  sketch.upright('template-cut', sheet.end - from, 0, TICK);
+  drawStart(sketch, left);
+  sheet.tips.forEach((tip, i) => {
+    sketch.together(`tip ${i + 1}`, () => {
+      sketch.upright('template-cut', tip - from, upper - TICK, upper);
+      sketch.figure('number', point(tip - from + 2, upper - 4.4), figureOf(tip, units), PRINT.strong);
+    });
+  });
+  sheet.corners.forEach((corner, i) => {
+    sketch.together(`corner ${i + 1}`, () => {
+      sketch.upright('template-cut', corner - from, 0, TICK);
+      sketch.figure('number', point(corner - from + 2, 4.4), figureOf(corner, units), PRINT.strong);
+    });
+  });
   sketch.together('end', () => {
+    sketch.upright('template-cut', sheet.end - from, 0, TICK);
     sketch.words('small', point(sheet.end - from - 2, 4.4), words('end'), PRINT.small, 'end');
     sketch.figure('number', point(sheet.end - from + 2, 4.4), figureOf(sheet.end, units), PRINT.strong);
   });
@@ -52,22 +58,30 @@ export const makePoleStrip: Maker = ({ layout, sheet }, words, measure) => {
   const rows = storyPole(layout);
   const right = mark(rows.at(-1)?.finishedToday as number) + AFTER;
   drawEdges(sketch, 0, right);
-  sketch.upright('template-cut', 0, 0, STRIP_HEIGHT);
+  drawStart(sketch, 0);
   sketch.words('small', point(2, 4.4), words('floor'), PRINT.small);
   for (const { step, finishedToday, cutToday } of rows.slice(1)) {
     const top = mark(finishedToday);
-    sketch.upright('template-cut', top, STRIP_HEIGHT - TICK, STRIP_HEIGHT);
-    sketch.together(`step ${step}`, () => {
+    sketch.together(`top ${step}`, () => {
+      sketch.upright('template-cut', top, STRIP_HEIGHT - TICK, STRIP_HEIGHT);
       sketch.figure('number', point(top - 2, STRIP_HEIGHT - 4.4), figureOf(top, units), PRINT.strong, 'end');
       sketch.words('small', point(top + 2, STRIP_HEIGHT - 4.4), `${step}`, PRINT.small);
     });
     if (cutToday === null) continue;
     const cut = mark(cutToday);
-    sketch.upright('template-cut', cut, 0, TICK);
-    sketch.figure('number', point(cut - 2, 4.4), figureOf(cut, units), PRINT.strong, 'end');
+    sketch.together(`cut ${step}`, () => {
+      sketch.upright('template-cut', cut, 0, TICK);
+      sketch.figure('number', point(cut - 2, 4.4), figureOf(cut, units), PRINT.strong, 'end');
+    });
   }
   return strip('poleStrip', sketch, { left: 0, right }, 'upFromFloor', null);
 };
+
+/** Where the tape begins: open in the middle, where a lane says which it is. */
+function drawStart(sketch: PageSketch, x: number): void {
+  sketch.upright('template-cut', x, 0, MIDDLE_ROW);
+  sketch.upright('template-cut', x, STRIP_HEIGHT - MIDDLE_ROW, STRIP_HEIGHT);
+}
 
 function drawEdges(sketch: PageSketch, left: number, right: number): void {
   for (const y of [0, STRIP_HEIGHT]) sketch.level('template-cut', left, right, y);

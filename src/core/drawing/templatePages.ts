@@ -200,7 +200,12 @@ class Cutter {
   }
 
   /** How far each edge of the sheet is from the datum: what a tape is laid to. */
-  private numberEdges(sketch: PageSketch, { window, at, rows }: Tile, windows: readonly Window[], content: Box): void {
+  private numberEdges(
+    sketch: PageSketch,
+    { window, at, row, rows, column }: Tile,
+    windows: readonly Window[],
+    content: Box,
+  ): void {
     const { template, words, units } = this;
     const { datum } = template;
     const right = at.x + boxWidth(window);
@@ -219,7 +224,8 @@ class Cutter {
           })
         : '';
     const index = windows.findIndex((one) => one.window === window);
-    const name = words('tile', { tile: index + 1, tiles: windows.length });
+    const place = { tile: index + 1, tiles: windows.length, row: row + 1, column: column + 1 };
+    const name = words(rows > 1 ? 'tileAt' : 'tile', place);
     const text = [name, words(template.along), heights].filter((part) => part !== '').join(' · ');
     if (template.isStrip) sketch.words('small', point((at.x + right) / 2, y), text, PRINT.small, 'middle');
     else this.besideMap(sketch, text, { left: at.x, right, y }, content);

@@ -132,7 +132,8 @@ export const makeTopEnd: Maker = ({ layout, sheet }, words, measure) => {
   const deep = top.topY - Math.min(Math.max(58, top.plumbCut * 0.5), Math.max(30, top.plumbCut - 14));
   pen.label(point(end.x - 9, deep), 'end', 'endPlumbCut', top.plumbCut);
   // A short plumb cut has room for its own length and no more.
-  if (top.plumbCut > 110) pen.label(point(end.x - 9, deep - 24), 'end', 'tipToEnd', distance(last, lower));
+  if (top.plumbCut > 110 && top.lastLevelCut > 74)
+    pen.label(point(end.x - 9, deep - 24), 'end', 'tipToEnd', distance(last, lower));
   // Its words are as long as that.
   if (top.plumbCut > 80 && top.lastLevelCut > 80)
     pen.label(point(last.x + 9, top.topY - 34), 'start', 'headerMark', sheet.headerMark);

@@ -94,7 +94,8 @@ export function marksInTile(
   const dy = at.y - window.bottom;
   const groups = textGroups(template, measure);
   const texts = groups.flatMap((group) => {
-    const shift = shiftInto(group.box, window, all);
+    const shift =
+      group.tick === null ? shiftInto(group, template, window, all) : shiftBeside(group, group.tick, window);
     if (shift === null) return [];
     return group.texts.map((mark) => ({ ...mark, at: point(mark.at.x + dx + shift.x, mark.at.y + dy + shift.y) }));
   });
@@ -114,17 +115,28 @@ function piecesOf(mark: ShapeMark, window: Box, dx: number, dy: number): Mark[] 
 interface TextGroup {
   readonly texts: readonly TextMark[];
   readonly box: Box;
+  /** The upright line that the texts are the number of; null where they are about no line. */
+  readonly tick: number | null;
 }
 
 /** Texts about the same thing are one group; a text about nothing stands alone. */
 function textGroups({ marks }: Template, measure: TextMeasure): readonly TextGroup[] {
   const groups = new Map<string, TextGroup>();
+  const ticks = new Map(
+    marks.flatMap((mark) =>
+      mark.kind === 'shape' && mark.about !== undefined ? [[mark.about, mark.corners[0]?.x ?? 0] as const] : [],
+    ),
+  );
   marks.forEach((mark, i) => {
     if (mark.kind !== 'text') return;
     const key = mark.about ?? `${i}`;
     const box = printedBox(mark, measure);
     const before = groups.get(key);
-    groups.set(key, { texts: [...(before?.texts ?? []), mark], box: before ? around(before.box, box) : box });
+    groups.set(key, {
+      texts: [...(before?.texts ?? []), mark],
+      box: before ? around(before.box, box) : box,
+      tick: ticks.get(key) ?? null,
+    });
   });
   return [...groups.values()];
 }
@@ -138,20 +150,80 @@ function around(a: Box, b: Box): Box {
   };
 }
 
+interface Shift {
+  readonly x: number;
+  readonly y: number;
+}
+
+const STAY: Shift = { x: 0, y: 0 };
+/** Between a tick and its number. */
+const BESIDE_TICK = 2;
+
+/** A tick and its number are shown by the same windows: one without the other would be marked wrong. */
+function shiftBeside({ box }: TextGroup, tick: number, window: Box): Shift | null {
+  if (tick < window.left || tick > window.right) return null;
+  if (box.left >= window.left && box.right <= window.right) return STAY;
+  return { x: box.left < window.left ? tick + BESIDE_TICK - box.left : tick - BESIDE_TICK - box.right, y: 0 };
+}
+
 /**
  * Words and numbers are shown whole by every window that holds them whole; those that none holds
- * are moved into the window that holds most, past the band that it shares with its neighbour.
+ * are moved into the window that holds most, past the band that it shares with its neighbour, and
+ * on until they lie across no line.
  */
-function shiftInto(box: Box, window: Box, all: readonly Window[]): { readonly x: number; readonly y: number } | null {
-  if (holds(window, box)) return { x: 0, y: 0 };
+function shiftInto({ box }: TextGroup, template: Template, window: Box, all: readonly Window[]): Shift | null {
+  if (holds(window, box)) return STAY;
   if (all.some((other) => holds(other.window, box))) return null;
-  const shares = all.map((other) => shared(other.window, box));
-  const most = Math.max(...shares);
-  if (most <= 0 || all[shares.indexOf(most)]?.window !== window) return null;
-  return {
-    x: inward(box.left, box.right, window.left, window.right),
-    y: inward(box.bottom, box.top, window.bottom, window.top),
-  };
+  const byShare = all
+    .map((other) => ({ window: other.window, share: shared(other.window, box) }))
+    .filter(({ share }) => share > 0)
+    .sort((one, other) => other.share - one.share);
+  const places = byShare.flatMap((one) => clearShift(box, template, one.window) ?? []);
+  const [chosen] = places;
+  if (chosen !== undefined) return chosen.window === window ? chosen.shift : null;
+  // Nowhere is clear: where most of it lies, it is at least beside what it is about.
+  return byShare[0]?.window === window
+    ? {
+        x: inward(box.left, box.right, window.left, window.right),
+        y: inward(box.bottom, box.top, window.bottom, window.top),
+      }
+    : null;
+}
+
+/** How much farther a text is tried, and how often, into a window's middle each way. */
+const FARTHER = 6;
+const TIMES = 8;
+
+function clearShift(
+  box: Box,
+  { marks }: Template,
+  window: Box,
+): { readonly window: Box; readonly shift: Shift } | null {
+  const x = inward(box.left, box.right, window.left, window.right);
+  const y = inward(box.bottom, box.top, window.bottom, window.top);
+  const steps = Array.from({ length: TIMES }, (_, i) => i * FARTHER);
+  const shifts = steps.flatMap((far) =>
+    steps.flatMap((wide) => [
+      { x: x + (x < 0 ? -wide : wide), y: y + (y < 0 ? -far : far) },
+      { x: x + (x < 0 ? -wide : wide), y: y + (y < 0 ? far : -far) },
+    ]),
+  );
+  const shift = shifts.find((by) => {
+    const moved = { left: box.left + by.x, right: box.right + by.x, bottom: box.bottom + by.y, top: box.top + by.y };
+    return holds(window, moved) && isOffLines(marks, moved);
+  });
+  return shift === undefined ? null : { window, shift };
+}
+
+function isOffLines(marks: readonly Mark[], box: Box): boolean {
+  const grown = { left: box.left - 1, right: box.right + 1, bottom: box.bottom - 1, top: box.top + 1 };
+  return marks.every(
+    (mark) =>
+      mark.kind === 'text' ||
+      mark.corners
+        .slice(1)
+        .every((corner, i) => clipLineToBox(mark.corners[i] as typeof corner, corner, grown) === null),
+  );
 }
 
 function inward(from: number, to: number, least: number, most: number): number {

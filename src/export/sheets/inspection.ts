@@ -7,8 +7,8 @@ import type { Leaf, LeafContext, LeafMaker } from './leaf';
 import { NO_SCALE } from './listLeaves';
 import { BLANK, type CellText, drawTable, figure, type TableStyle, words } from './table';
 
-const OTHER_WIDTH = 104;
-const GAP = 8;
+const OTHER_WIDTH = 96;
+const GAP = 6;
 /** Rows that a pen can write in. */
 const ROWS: TableStyle = { size: PRINT.figure, rowHeight: 7 };
 const OTHERS: readonly TextKey[] = [

@@ -17,6 +17,7 @@ import { makeInspection } from './inspection';
 import type { LeafMaker } from './leaf';
 import { makeStringerSheet } from './stringerSheet';
 import { makeSurvey } from './survey';
+import { makeTreadSchedule } from './treadSchedule';
 
 export type PackageSheet =
   | 'cover'
@@ -26,6 +27,7 @@ export type PackageSheet =
   | 'stringer'
   | 'heights'
   | 'cutList'
+  | 'treads'
   | 'findings'
   | 'cautions'
   | 'inspection';
@@ -38,6 +40,7 @@ const MAKERS: Readonly<Record<PackageSheet, LeafMaker>> = {
   stringer: makeStringerSheet,
   heights: makeHeights,
   cutList: makeCutList,
+  treads: makeTreadSchedule,
   findings: makeFindings,
   cautions: makeCautions,
   inspection: makeInspection,

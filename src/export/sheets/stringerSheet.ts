@@ -206,7 +206,7 @@ function drawAsCut({ say, content, plan }: LeafContext, sketch: PageSketch): voi
   const top = content.bottom + asCutHeight(plan);
   sketch.level('rule', content.left, content.right, top);
   const spread = figureOf(asCut.spread, units, 'up');
-  const shown = spread.kind === 'digits' ? spread.text : tapeText(spread.number);
+  const shown = spread.kind === 'digits' ? spread.text : tapeText(spread.number).replace(/^0 \+$/, '1/32');
   sketch.words('small', point(content.left, top - 3), say('sheets.asCut', { spread: shown }), PRINT.small);
   const perRow = Math.ceil(asCut.risers.length / asCutRows(plan));
   const width = (content.right - content.left) / perRow;

@@ -10,7 +10,7 @@ const THIRTY_SECOND = inch(1 / 32);
 
 export function ruleWords(say: Speaker, field: string): string {
   const key = `finding.${field}`;
-  return isTextKey(key) ? say(key) : say('finding.other', { field });
+  return isTextKey(key) ? say(key) : say('finding.unnamed', { field });
 }
 
 /** Which way a figure must be rounded so that it never looks better than it is. */
