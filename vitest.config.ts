@@ -4,9 +4,12 @@ import { defineConfig } from 'vitest/config';
 /** Where a wrong branch is a wrong cut: every one of them has to be walked by a test. */
 const FULLY_COVERED = ['units', 'layout', 'stringer', 'codes'].map((name) => `src/core/${name}/**/*.ts`);
 
-const node = (name: string, include: string[]) => ({
-  test: { name, environment: 'node' as const, include },
+const node = (name: string, include: string[], testTimeout = 5_000) => ({
+  test: { name, environment: 'node' as const, include, testTimeout },
 });
+
+/** Files are written, read back and measured, on a machine that may be busy. Milliseconds. */
+const FILES_TAKE = 60_000;
 
 export default defineConfig({
   test: {
@@ -15,7 +18,7 @@ export default defineConfig({
       node('properties', ['tests/properties/**/*.test.ts']),
       node('published', ['tests/published/**/*.test.ts']),
       node('golden', ['tests/golden/**/*.test.ts']),
-      node('exports', ['tests/exports/**/*.test.ts']),
+      node('exports', ['tests/exports/**/*.test.ts'], FILES_TAKE),
       node('architecture', ['tests/architecture/**/*.test.ts', 'tests/run/**/*.test.mjs']),
       {
         plugins: [react()],

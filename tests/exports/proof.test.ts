@@ -18,8 +18,6 @@ import {
 } from './sheets';
 
 const CLOSE = 0.01;
-/** A machine that does other things too may take this long for a sweep over all papers. Milliseconds. */
-const SLOW = 60_000;
 const BAR_PEN = 0.25;
 const ALL = ['triangle', 'heel', 'topEnd', 'marksStrip', 'poleStrip'] as const;
 const SHEETS = PAPER_NAMES.filter((name) => name !== 'roll36');
@@ -170,29 +168,25 @@ const SWEEP: readonly (readonly [string, JobText])[] = [LOFT, SLAB].flatMap((bas
 const LEAST_BARS = [9, 6.5] as const;
 
 describe('pages of every kind of stair', () => {
-  it.each(SWEEP)(
-    'keep bars and margins, with no text on another or on a line: %s',
-    (_name, job) => {
-      const plan = planOf(job);
-      for (const paper of PAPER_NAMES) {
-        for (const hand of ['right', 'left'] as const) {
-          // The whole stringer is for the roll; on the smallest sheet it shows that many pieces are no worse.
-          const whole = paper === 'roll36' || (paper === 'letter' && hand === 'right') ? (['stringer'] as const) : [];
-          const pages = [
-            ...templatePages(plan, [...ALL, ...whole], { paper, hand }),
-            ...(hand === 'right' ? packageOf(job, { paper }) : []),
-          ];
-          for (const page of pages) {
-            expect(collisions(page), paper).toEqual([]);
-            expect(struckThrough(page), paper).toEqual([]);
-            expect(tooNearTheEdge(page, EDGE - CLOSE), paper).toEqual([]);
-            expect(barFaults(page, LEAST_BARS), paper).toEqual([]);
-          }
+  it.each(SWEEP)('keep bars and margins, with no text on another or on a line: %s', (_name, job) => {
+    const plan = planOf(job);
+    for (const paper of PAPER_NAMES) {
+      for (const hand of ['right', 'left'] as const) {
+        // The whole stringer is for the roll; on the smallest sheet it shows that many pieces are no worse.
+        const whole = paper === 'roll36' || (paper === 'letter' && hand === 'right') ? (['stringer'] as const) : [];
+        const pages = [
+          ...templatePages(plan, [...ALL, ...whole], { paper, hand }),
+          ...(hand === 'right' ? packageOf(job, { paper }) : []),
+        ];
+        for (const page of pages) {
+          expect(collisions(page), paper).toEqual([]);
+          expect(struckThrough(page), paper).toEqual([]);
+          expect(tooNearTheEdge(page, EDGE - CLOSE), paper).toEqual([]);
+          expect(barFaults(page, LEAST_BARS), paper).toEqual([]);
         }
       }
-    },
-    SLOW,
-  );
+    }
+  });
 
   it('keep to the area that fits Letter and A4 alike where a template is tiled', () => {
     for (const [job, paper] of [
@@ -210,30 +204,26 @@ describe('pages of every kind of stair', () => {
     }
   });
 
-  it(
-    'holds for stairs that are low, tall, narrow on paper or long',
-    () => {
-      const odd = [
-        DECK,
-        changed(LOFT, { survey: { rise: '170 in', openingFraming: '260 in' }, steps: { risers: 23, run: '11 in' } }),
-        changed(LOFT, { survey: { rise: '16 in' }, steps: { risers: 2 } }),
-        changed(SLAB, { steps: { run: '330 mm', risers: 18 } }),
-        changed(LOFT, { stringer: { top: 'level-with-floor', topTreadRun: '2 in', hanger: '0 in' } }),
-        changed(LOFT, { survey: { lowerToAdd: 'unknown' } }),
-      ];
-      for (const job of odd) {
-        for (const paper of ['letter', 'a4', 'tabloid'] as const) {
-          const pages = [...templatePages(planOf(job), ALL, { paper }), ...packageOf(job, { paper })];
-          for (const page of pages) {
-            expect(collisions(page)).toEqual([]);
-            expect(struckThrough(page)).toEqual([]);
-            expect(tooNearTheEdge(page, EDGE - CLOSE)).toEqual([]);
-          }
+  it('holds for stairs that are low, tall, narrow on paper or long', () => {
+    const odd = [
+      DECK,
+      changed(LOFT, { survey: { rise: '170 in', openingFraming: '260 in' }, steps: { risers: 23, run: '11 in' } }),
+      changed(LOFT, { survey: { rise: '16 in' }, steps: { risers: 2 } }),
+      changed(SLAB, { steps: { run: '330 mm', risers: 18 } }),
+      changed(LOFT, { stringer: { top: 'level-with-floor', topTreadRun: '2 in', hanger: '0 in' } }),
+      changed(LOFT, { survey: { lowerToAdd: 'unknown' } }),
+    ];
+    for (const job of odd) {
+      for (const paper of ['letter', 'a4', 'tabloid'] as const) {
+        const pages = [...templatePages(planOf(job), ALL, { paper }), ...packageOf(job, { paper })];
+        for (const page of pages) {
+          expect(collisions(page)).toEqual([]);
+          expect(struckThrough(page)).toEqual([]);
+          expect(tooNearTheEdge(page, EDGE - CLOSE)).toEqual([]);
         }
       }
-    },
-    SLOW,
-  );
+    }
+  });
 
   it('sets nothing smaller than can be read on paper', () => {
     for (const page of [...packageOf(LOFT), ...templatePages(planOf(LOFT), ALL)]) {
