@@ -23,6 +23,7 @@ import {
   stringerSvgFile,
   templatesFile,
 } from '../export/stairFiles';
+import { loadLumber } from '../packs/lumber/lumber';
 import { DEFAULT_PACK, loadPack } from '../packs/ruleBook';
 import { type Speaker, speakerFor } from '../text/say';
 import { BOOK, problemLine, readBytes, refuse } from './jobInput';
@@ -71,9 +72,10 @@ async function filesOf(
   return problems.length > 0 ? { ok: false, problems: firstOfEach(problems) } : { ok: true, value: files };
 }
 
-function stairFiles(source: StairSource, choice: PaperChoice): Promise<readonly Result<ExportedFile>[]> {
+async function stairFiles(source: StairSource, choice: PaperChoice): Promise<readonly Result<ExportedFile>[]> {
+  const lumber = await loadLumber();
   return Promise.all([
-    packageFile(source, { ...choice, sheets: PACKAGE_SHEETS }),
+    packageFile(source, { ...choice, sheets: PACKAGE_SHEETS, lumber }),
     templatesFile(source, { ...choice, templates: ['triangle', 'heel', 'topEnd'], what: 'templates' }),
     templatesFile(source, { ...choice, templates: ['marksStrip', 'poleStrip'], what: 'strips' }),
     templatesFile(source, { ...choice, paper: 'roll36', templates: ['stringer'], what: 'stringer-roll-36in' }),

@@ -2,6 +2,7 @@
  * Everything that can be taken away from a stair, each as one call that answers with a file or with
  * the reason why there is none. A stair that fails its own check gives nothing, in any form.
  */
+import type { LumberBook } from '../core/carry/lumber';
 import { checkLayout, checkSheet } from '../core/check/checkLayout';
 import { type Correction, readCorrection, UNCORRECTED } from '../core/drawing/correction';
 import type { Drawing } from '../core/drawing/drawing';
@@ -17,6 +18,7 @@ import { failure, problem, type Result, success } from '../core/result';
 import '../text/lateFigures';
 import '../text/lateFindings';
 import '../text/lateSoon';
+import '../text/lateCarry';
 import '../text/latePaper';
 import type { Speaker } from '../text/say';
 import { dxfOf } from './dxf';
@@ -56,7 +58,7 @@ const TRUE_PIXEL = 0.26;
 
 export async function packageFile(
   source: StairSource,
-  choice: PaperChoice & { readonly sheets: readonly PackageSheet[] },
+  choice: PaperChoice & { readonly sheets: readonly PackageSheet[]; readonly lumber: LumberBook },
 ): Promise<Result<ExportedFile>> {
   return exported(source, 'package.pdf', 'application/pdf', choice, async (facts, fonts) =>
     pdfOf(packagePages(source, choice, facts, source.say, fonts.measure), fonts),

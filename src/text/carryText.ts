@@ -1,4 +1,5 @@
 /** The screening in words and figures, for a page and for paper: values in the job's units, sums, and whose figures. */
+import type { PublishedFigure } from '../core/carry/lumber';
 import type { CarryAnswer } from '../core/carry/screenCarry';
 import type { CarryOrigin, CarryStep, CarryTerm, CarryUnit } from '../core/carry/working';
 import { inchMm } from '../core/units/exact';
@@ -124,11 +125,21 @@ export function answerLine(say: Speaker, { is, may, unit }: CarryAnswer, units: 
   return say('carry.line', { is: comes, may: answerValue(may, unit, units), share: shareText(say, is, may) });
 }
 
-function answerValue(value: number, unit: CarryUnit, units: UnitSystem): string {
+export function answerValue(value: number, unit: CarryUnit, units: UnitSystem): string {
   return carryValue(value, unit, units, ANSWER_DIGITS);
 }
 
 /** Rounded up, so that it never looks better than it is. */
-function shareText(say: Speaker, is: number, may: number): string {
+export function shareText(say: Speaker, is: number, may: number): string {
   return say('carry.share', { percent: Math.ceil((is / may) * 100 - 1 / 1000) });
+}
+
+/**
+ * A printed figure as it was printed, and in the job's own unit beside it where that is another.
+ * @param own the same length in words of the job's units
+ */
+export function printedFigure({ value, unit }: PublishedFigure, own: string, units: UnitSystem): string {
+  if (unit === 'count') return String(value);
+  const printed = `${value} ${unit}`;
+  return (unit === 'mm') === (units === 'metric') ? printed : `${printed} = ${own}`;
 }

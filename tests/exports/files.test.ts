@@ -18,7 +18,7 @@ import {
 import { changed, LOFT, SLAB } from '../fixtures/stairs';
 import { made, NAMES, named, sourceOf, textOf } from './asNamed';
 import { MM_PER_INCH, readPdf } from './readPdf';
-import { choiceOf } from './sheets';
+import { choiceOf, LUMBER } from './sheets';
 
 function readDxf(text: string) {
   const read = new DxfParser().parseSync(text);
@@ -136,7 +136,7 @@ describe('CSV', () => {
 describe('PDF', () => {
   /** Every place where a name or another text of the job stands. */
   const everything = (source: StairSource) => [
-    packageFile(source, { ...choiceOf(), sheets: ['cover', 'survey', 'findings'] }),
+    packageFile(source, { ...choiceOf(), sheets: ['cover', 'survey', 'findings'], lumber: LUMBER }),
     templatesFile(source, { ...choiceOf(), templates: ['triangle', 'poleStrip'], what: 'templates' }),
   ];
 
@@ -167,7 +167,11 @@ describe('PDF', () => {
   });
 
   it('says a job’s own accents, fractions and primes', async () => {
-    const file = packageFile(sourceOf(named(LOFT, 'Été ½ ⅝ ′ ″ Кухня')), { ...choiceOf(), sheets: ['cover'] });
+    const file = packageFile(sourceOf(named(LOFT, 'Été ½ ⅝ ′ ″ Кухня')), {
+      ...choiceOf(),
+      sheets: ['cover'],
+      lumber: LUMBER,
+    });
     const { pages } = await readPdf((await made(file)).content);
     expect(pages[0]?.texts.map(({ text }) => text).join(' ')).toContain('Été ½ ⅝ ′ ″ Кухня');
   });
@@ -175,7 +179,7 @@ describe('PDF', () => {
 
 describe('every file', () => {
   const all = (source: StairSource) => [
-    packageFile(source, { ...choiceOf(), sheets: PACKAGE_SHEETS }),
+    packageFile(source, { ...choiceOf(), sheets: PACKAGE_SHEETS, lumber: LUMBER }),
     templatesFile(source, { ...choiceOf(), templates: ['triangle', 'heel', 'topEnd'], what: 'templates' }),
     dxfFile(source, choiceOf()),
     cutListFile(source, choiceOf()),
@@ -210,7 +214,7 @@ describe('every file', () => {
 
   it('is refused when the printer is off by more than a tenth', async () => {
     const choice = { ...choiceOf(), correction: { short: 0.8, long: 1 } };
-    expect(await packageFile(sourceOf(LOFT), { ...choice, sheets: ['cover'] })).toMatchObject({
+    expect(await packageFile(sourceOf(LOFT), { ...choice, sheets: ['cover'], lumber: LUMBER })).toMatchObject({
       ok: false,
       problems: [{ code: 'paper.correctionTooFar' }],
     });

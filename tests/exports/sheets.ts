@@ -16,11 +16,13 @@ import { loadFonts } from '../../src/export/font/fonts';
 import { PAPER_PENS } from '../../src/export/paperPens';
 import { PACKAGE_SHEETS, type PackageSheet, packagePages, paperWords } from '../../src/export/sheets/packagePages';
 import { factsOf, type PaperChoice } from '../../src/export/stairFiles';
+import { loadLumber } from '../../src/packs/lumber/lumber';
 import { speakerFor } from '../../src/text/say';
 import { planOf } from '../fixtures/stairs';
 import { MM_PER_INCH } from './readPdf';
 
 export const FONTS = await loadFonts();
+export const LUMBER = await loadLumber();
 export const SAY = speakerFor('us');
 
 export interface Asked {
@@ -49,7 +51,7 @@ export function packageOf(job: JobText, asked: Asked = {}, sheets: readonly Pack
   const choice = choiceOf(asked);
   const facts = factsOf({ job, plan, say: SAY }, choice);
   if (!facts.ok) throw new Error('refused');
-  return packagePages({ job, plan }, { sheets, paper: choice.paper }, facts.value, SAY, FONTS.measure);
+  return packagePages({ job, plan }, { sheets, paper: choice.paper, lumber: LUMBER }, facts.value, SAY, FONTS.measure);
 }
 
 function jobFor(plan: JudgedPlan): JobText {

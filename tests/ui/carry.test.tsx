@@ -44,7 +44,7 @@ describe('what the stringer can carry', () => {
     const bending = steps.getByRole('heading', { name: 'Bending that the data allows', hidden: true }).closest('li');
     expect(bending?.textContent).toContain('Fb × CD × CM × CF × Ci × Cr');
     expect(bending?.textContent).toContain('= 750 × 1 × 1 × 1 × 1 × 1.15 = 862.5 psi');
-    expect(bending?.textContent).toContain('FROM MEMORY: look it up before use');
+    expect(bending?.textContent).toContain('FROM MEMORY, look it up');
     expect(bending?.textContent).toContain('wet wood: does not apply');
   });
 

@@ -14,7 +14,7 @@ import { clipLineToBox, clipToBox } from './strip';
 
 /** Pixels round the stringer for its dimensions. */
 const ROOMY = { left: 40, right: 132, top: 56, bottom: 92 };
-const TIGHT = { left: 12, right: 96, top: 44, bottom: 84 };
+const TIGHT = { left: 12, right: 124, top: 44, bottom: 84 };
 const ROOMY_WIDTH = 620;
 /** How far under the lower edge the slope is measured. */
 const SLOPE_LINE = 24;

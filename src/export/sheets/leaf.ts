@@ -1,4 +1,5 @@
 /** What a maker of package sheets is given, and what it gives back: leaves, still without their frames. */
+import type { LumberBook } from '../../core/carry/lumber';
 import type { Box, Drawing, DrawingWords, Mark, TextMark } from '../../core/drawing/drawing';
 import { boxHeight, boxWidth, type PageScale, type TextMeasure } from '../../core/drawing/page';
 import { printedBox } from '../../core/drawing/pageSketch';
@@ -9,6 +10,7 @@ import type { Speaker } from '../../text/say';
 
 export interface LeafContext {
   readonly job: JobText;
+  readonly lumber: LumberBook;
   readonly plan: JudgedPlan;
   readonly say: Speaker;
   readonly measure: TextMeasure;

@@ -1,5 +1,6 @@
 /** The package that goes to the site: the sheets that were asked for, each in its frame. */
 
+import type { LumberBook } from '../../core/carry/lumber';
 import { areaBefore } from '../../core/drawing/correction';
 import type { Page, PageDraft, PageFacts, PaperWords, TextMeasure } from '../../core/drawing/page';
 import { contentOf, furnish } from '../../core/drawing/pageFrame';
@@ -7,6 +8,7 @@ import { liveArea, type PaperName, sheetOf } from '../../core/drawing/paper';
 import type { JobText } from '../../core/job/jobText';
 import type { JudgedPlan } from '../../core/plan/planStair';
 import type { Speaker } from '../../text/say';
+import { makeCarry } from './carrySheet';
 import { makeCautions } from './cautions';
 import { makeCover } from './cover';
 import { makeCutList } from './cutListSheet';
@@ -29,6 +31,7 @@ export type PackageSheet =
   | 'cutList'
   | 'treads'
   | 'findings'
+  | 'carry'
   | 'cautions'
   | 'inspection';
 
@@ -42,6 +45,7 @@ const MAKERS: Readonly<Record<PackageSheet, LeafMaker>> = {
   cutList: makeCutList,
   treads: makeTreadSchedule,
   findings: makeFindings,
+  carry: makeCarry,
   cautions: makeCautions,
   inspection: makeInspection,
 };
@@ -51,11 +55,13 @@ export const PACKAGE_SHEETS = Object.keys(MAKERS) as readonly PackageSheet[];
 export interface PackageChoice {
   readonly sheets: readonly PackageSheet[];
   readonly paper: PaperName;
+  /** What the program knows of wood. */
+  readonly lumber: LumberBook;
 }
 
 export function packagePages(
   { job, plan }: { readonly job: JobText; readonly plan: JudgedPlan },
-  { sheets, paper }: PackageChoice,
+  { sheets, paper, lumber }: PackageChoice,
   facts: PageFacts,
   say: Speaker,
   measure: TextMeasure,
@@ -63,7 +69,7 @@ export function packagePages(
   // A roll is for full size; what is read goes on a sheet that can be held.
   const sheet = sheetOf(paper === 'roll36' ? 'tabloid' : paper, 'lying');
   const live = areaBefore(sheet, liveArea(sheet), facts.correction);
-  const context = { job, plan, say, measure, content: contentOf(live) };
+  const context = { job, lumber, plan, say, measure, content: contentOf(live) };
   const drafts = sheets.flatMap((name) =>
     MAKERS[name](context).map((leaf): PageDraft => ({ ...leaf, name, sheet, live, tiles: [], frame: 'edges' })),
   );

@@ -1,7 +1,7 @@
 /** The stringer beside figures that others have printed, each with whose it is and how sure. */
 import type { PublishedAnswer } from '../../core/carry/published';
 import type { Carry } from '../../core/carry/screenCarry';
-import type { UnitSystem } from '../../core/units/length';
+import { printedFigure } from '../../text/carryText';
 import { lengthText } from '../numbers/figures';
 import { useStair } from '../stairOnShow';
 import { CarryTag } from './CarryTag';
@@ -44,7 +44,10 @@ function Figure({ of: { figure, answer, is, asked } }: { readonly of: PublishedA
       <div>
         <p className="finding-rule">{say(`carry.thing.${what}`)}</p>
         <p className="finding-figures">
-          {say('carry.beside', { is: found, asked: say(`carry.${sense}`, { value: askedText(figure, asked, units) }) })}
+          {say('carry.beside', {
+            is: found,
+            asked: say(`carry.${sense}`, { value: printedFigure(figure, text(asked, 'nearest'), units) }),
+          })}
         </p>
         <p className="finding-source">
           {whose} ({say(`carry.sure.${confidence}`)}). <small>{sources.join('; ')}</small>
@@ -52,12 +55,4 @@ function Figure({ of: { figure, answer, is, asked } }: { readonly of: PublishedA
       </div>
     </li>
   );
-}
-
-/** As it was printed, and in the job's own unit beside it where that is another. */
-function askedText({ value, unit }: PublishedAnswer['figure'], asked: number, units: UnitSystem): string {
-  if (unit === 'count') return String(value);
-  const printed = `${value} ${unit}`;
-  const isOwn = (unit === 'mm') === (units === 'metric');
-  return isOwn ? printed : `${printed} = ${lengthText(asked, units)}`;
 }

@@ -15,7 +15,8 @@ export async function makeFile(
   switch (kind) {
     case 'package': {
       const { PACKAGE_SHEETS } = await import('../../export/sheets/packagePages');
-      return files.packageFile(source, { ...choice, sheets: PACKAGE_SHEETS });
+      const { loadLumber } = await import('../../packs/lumber/lumber');
+      return files.packageFile(source, { ...choice, sheets: PACKAGE_SHEETS, lumber: await loadLumber() });
     }
     case 'templates':
       return files.templatesFile(source, { ...choice, templates: ['triangle', 'heel', 'topEnd'], what: 'templates' });
