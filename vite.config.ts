@@ -75,6 +75,7 @@ function textsCompiled(): Plugin {
       if (id.endsWith('/src/text/lateFindings.ts')) return lateGroup('findings');
       if (id.endsWith('/src/text/latePaper.ts')) return lateGroup('paper');
       if (id.endsWith('/src/text/lateCarry.ts')) return lateGroup('carry');
+      if (id.endsWith('/src/text/lateSearch.ts')) return lateGroup('search');
       return null;
     },
   };

@@ -55,7 +55,7 @@ function answerStair(job: JobText, index: number, { wishes, order }: ReadWishes,
   if (!asked.ok) return asked;
   const search = asked.value;
   const result = finish(searchLayouts(search));
-  const ranked = rankLayouts(search, result, order);
+  const ranked = finish(rankLayouts(search, result, order));
   const places = new Map(ranked.map(({ found }, at) => [found, at + 1]));
   return {
     ok: true,

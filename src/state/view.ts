@@ -36,6 +36,8 @@ export interface View {
   readonly ticked: Readonly<Record<string, readonly string[]>>;
   /** By stair id: readings of the rise as the tape gave them, before one was taken. */
   readonly readings: Readonly<Record<string, readonly string[]>>;
+  /** By stair id: what the search for layouts is to keep to, each wish as typed. */
+  readonly wishes: Readonly<Record<string, Readonly<Record<string, string>>>>;
 }
 
 export const FIRST_VIEW: View = {
@@ -47,6 +49,7 @@ export const FIRST_VIEW: View = {
   walk: null,
   ticked: {},
   readings: {},
+  wishes: {},
 };
 
 /**
@@ -64,12 +67,13 @@ export function viewFrom(value: unknown): View {
     walk: walkFrom(kept['walk']),
     ticked: textLists(kept['ticked']),
     readings: textLists(kept['readings']),
+    wishes: textRecords(kept['wishes']),
   };
 }
 
 /** The settings alone, out of a state that holds more. */
-export function viewOf({ stairIndex, theme, terms, step, gloves, walk, ticked, readings }: View): View {
-  return { stairIndex, theme, terms, step, gloves, walk, ticked, readings };
+export function viewOf({ stairIndex, theme, terms, step, gloves, walk, ticked, readings, wishes }: View): View {
+  return { stairIndex, theme, terms, step, gloves, walk, ticked, readings, wishes };
 }
 
 function walkFrom(value: unknown): Walk | null {
@@ -85,6 +89,15 @@ function textLists(value: unknown): Readonly<Record<string, readonly string[]>> 
       Array.isArray(entry[1]) && entry[1].every((text) => typeof text === 'string'),
   );
   return Object.fromEntries(lists);
+}
+
+function textRecords(value: unknown): View['wishes'] {
+  if (!isRecord(value)) return {};
+  const records = Object.entries(value).filter(
+    (entry): entry is [string, Record<string, string>] =>
+      isRecord(entry[1]) && Object.values(entry[1]).every((text) => typeof text === 'string'),
+  );
+  return Object.fromEntries(records);
 }
 
 function oneOf<T extends string>(known: readonly T[], value: unknown, usual: T): T {

@@ -10,24 +10,25 @@ import { paperUk } from './paperUk';
 import { problemsEn } from './problems.en';
 import { rulesEn, rulesUk } from './rules.en';
 import { screenEn } from './screen.en';
+import { searchEn, searchUk } from './search.en';
 import { ukTerms } from './ukTerms';
 
 /** US words for the trade, or UK ones. */
 export type Terms = 'us' | 'uk';
 
-const us = { ...problemsEn, ...screenEn, ...rulesEn, ...paperEn, ...formulasEn, ...carryEn } as const;
+const us = { ...problemsEn, ...screenEn, ...rulesEn, ...paperEn, ...formulasEn, ...carryEn, ...searchEn } as const;
 export type TextKey = keyof typeof us;
 
 export const CATALOGUES: Readonly<Record<Terms, Readonly<Partial<Record<TextKey, string>>>>> = {
   us,
-  uk: { ...ukTerms, ...rulesUk, ...explainUk, ...formulasUk, ...carryUk, ...paperUk },
+  uk: { ...ukTerms, ...rulesUk, ...explainUk, ...formulasUk, ...carryUk, ...paperUk, ...searchUk },
 };
 
 /**
  * Texts that the page gets with the part of it that needs them, or `soon`, right after it has shown; all
  * others come with the page itself.
  */
-export type TextGroup = 'page' | 'soon' | 'figures' | 'findings' | 'paper' | 'carry';
+export type TextGroup = 'page' | 'soon' | 'figures' | 'findings' | 'paper' | 'carry' | 'search';
 
 /** Which texts are late, by the first word of their key. */
 const LATE: Readonly<Record<'figures' | 'findings', readonly string[]>> = {
@@ -89,6 +90,7 @@ const SOON: readonly string[] = [
 export function groupOf(key: string): TextGroup {
   const [word = ''] = key.split('.');
   if (Object.hasOwn(carryEn, key)) return 'carry';
+  if (Object.hasOwn(searchEn, key)) return 'search';
   if (LATE.figures.includes(word)) return 'figures';
   if (LATE.findings.includes(word)) return 'findings';
   if (Object.hasOwn(paperEn, key)) return 'paper';

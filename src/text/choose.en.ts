@@ -1,7 +1,8 @@
-/** Choosing a layout: the neighbours side by side, which of them fit, and what would clear what breaks. */
+/** Choosing a layout: the neighbours side by side, and what would clear what breaks. */
 export const chooseEn = {
   'choose.title': 'Choose a layout',
   'choose.none': 'There is nothing to choose from yet:',
+  'choose.searching': 'Getting the search',
   'choose.noneYet': 'No riser count or no run can be had from what is known so far.',
 
   'choose.risers': 'Risers',
@@ -21,7 +22,6 @@ export const chooseEn = {
   'choose.take.spoken': 'Take {risers} risers, run {run}',
   'choose.inHand': 'In hand',
   'choose.inHand.spoken': 'In hand: {risers} risers, run {run}',
-  'choose.lookedAt': 'from the table of fits',
   'choose.taken': '{risers} risers, run {run}: in hand.',
   'choose.shape.alt': 'Outline: {risers} risers of {rise}, run {run}.',
   'choose.cannot': 'Cannot be laid out',
@@ -46,29 +46,6 @@ export const chooseEn = {
   'choose.notWorked': 'not worked out',
   'choose.noContact': 'gap of {figure}',
 
-  'choose.fit': 'Which fit',
-  'choose.fit.lead': 'Run across, risers down. Touch one to see it beside the one in hand.',
-  'choose.fit.run': 'run',
-  'choose.fit.meets': '{pair}: meets',
-  'choose.fit.breaks': '{pair}: breaks {count, plural, one {# limit} other {# limits}}',
-  'choose.fit.close': '{pair}: too close to call',
-  'choose.fit.none': '{pair}: cannot be laid out',
-  'choose.fit.inHand': '{words}; in hand',
-  'choose.short.rise': 'rise',
-  'choose.short.run': 'run',
-  'choose.short.head': 'head',
-  'choose.short.slope': 'pitch',
-  'choose.short.stride': 'stride',
-  'choose.short.header': 'header',
-  'choose.short.throat': 'throat',
-  'choose.short.marks': 'marks',
-  'choose.short.other': 'other',
-  'choose.short.many': '{first} +{others}',
-  'choose.fit.key.meets': 'meets what is checked',
-  'choose.fit.key.breaks': 'breaks a limit',
-  'choose.fit.key.close': 'too close to call',
-  'choose.fit.key.none': 'cannot be laid out',
-
   'choose.cures': 'What would clear it',
   'choose.cures.lead': 'Each was worked through the whole stair first, and breaks nothing new.',
   'choose.cures.nothing': 'Nothing that is checked breaks.',
@@ -80,8 +57,4 @@ export const chooseEn = {
   'choose.cure.house': 'the header in the house moves',
   'choose.cure.would': 'Would clear it:',
   'choose.cure.still': 'still breaks: {rules}',
-
-  'choose.all': 'All of them',
-  'choose.all.lead': 'Sort by any heading.',
-  'choose.all.answer': 'Answer',
 } as const;

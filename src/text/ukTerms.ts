@@ -115,12 +115,8 @@ export const ukTerms: Partial<Record<keyof typeof problemsEn | keyof typeof scre
   'choose.row.totalRun': 'Total going',
   'choose.row.board': 'String, end to end',
   'choose.row.headerContact': 'Bears on the trimmer',
-  'choose.fit.lead': 'Going across, risers down. Touch one to see it beside the one in hand.',
-  'choose.fit.run': 'going',
   'choose.cure.steps.run': 'going {value}',
   'choose.cure.house': 'the trimmer in the house moves',
-  'choose.short.run': 'going',
-  'choose.short.header': 'bearing',
 
   'finding.tread.min': 'Going, nosing to nosing',
   'finding.tread.max': 'Going, the most',

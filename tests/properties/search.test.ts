@@ -269,7 +269,7 @@ describe('what is found', () => {
         const { search } = asked({ ...s, runAvailable: s.runAvailable ?? 2400 });
         const result = finish(searchLayouts(search));
         const order = { criteria: names, stride: 622, unitRise: 178 };
-        const ranked = rankLayouts(search, result, order);
+        const ranked = finish(rankLayouts(search, result, order));
         expect(ranked.map(({ found }) => found.id).sort()).toEqual(result.found.map(({ id }) => id).sort());
         const scores = ranked.map(({ found }) => names.map((name) => scoreOf(search, found, name, order)));
         for (let i = 1; i < scores.length; i += 1) {

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { compareLayouts } from '../../src/core/choose/compareLayouts';
 import { demoJob } from '../../src/document/demoJob';
 import { ChooseScreen } from '../../src/ui/choose/ChooseScreen';
-import { answerOf, neighboursOf, reasonsOf } from '../../src/ui/choose/neighbours';
+import { answerOf, neighboursOf } from '../../src/ui/choose/neighbours';
 import { BOOK } from '../../src/ui/stairOnShow';
 import { demoWith } from './bench';
 import { openPart } from './part';
@@ -101,28 +101,15 @@ describe('a step either way', () => {
   });
 });
 
-describe('which fit', () => {
-  it('answers every pair in words, and shows one beside the one in hand', async () => {
-    const { user, present } = await openPart(<ChooseScreen />);
-    const map = within(screen.getByRole('region', { name: 'Which fit' }));
-    expect(map.getAllByRole('button')).toHaveLength(35);
-    expect(map.getByRole('button', { name: '14 risers, run 10 in: meets; in hand' })).toBeTruthy();
-    await user.click(map.getByRole('button', { name: '15 risers, run 9 in: breaks 1 limit' }));
-    expect(present()).toBe(demoJob);
-    expect(within(card('15 risers, run 9 in')).getByText('from the table of fits')).toBeTruthy();
-    await user.click(side().getByRole('button', { name: 'Take 15 risers, run 9 in' }));
-    expect(present().stairs[0]?.steps).toMatchObject({ risers: 15, run: '9 in' });
-  });
-
-  it('counts what is hard to build too, and names the head first', () => {
+describe('the neighbours', () => {
+  it('count what is hard to build too', () => {
     const all = compareLayouts(demoJob, 0, BOOK);
     const find = (id: string) => all.find((one) => one.id === id) as (typeof all)[number];
     expect(answerOf(find('14 x 254 mm'))).toBe('meets');
     expect(answerOf(find('12 x 254 mm'))).toBe('breaks');
-    expect(reasonsOf(find('12 x 254 mm'))).toEqual(['rise', 'header']);
-    expect(reasonsOf(find('13 x 279.4 mm'))).toEqual(['head', 'rise']);
-    expect(neighboursOf(all, '16 x 228.6 mm').map(({ id }) => id)).toContain('16 x 228.6 mm');
-    expect(neighboursOf([], null)).toEqual([]);
+    expect(neighboursOf(all).map(({ id }) => id)).toContain('15 x 254 mm');
+    expect(neighboursOf(all).map(({ id }) => id)).not.toContain('16 x 228.6 mm');
+    expect(neighboursOf([])).toEqual([]);
   });
 });
 
@@ -139,22 +126,6 @@ describe('what would clear it', () => {
     expect(taken).not.toBe('126 1/8 in');
     expect(planner.store.getState().history.past).toHaveLength(1);
     await waitFor(() => expect(cures.getByText('Nothing that is checked breaks.')).toBeTruthy());
-  });
-});
-
-describe('all of them', () => {
-  it('sort by any heading', async () => {
-    const { user } = await openPart(<ChooseScreen />);
-    const all = within(screen.getByRole('region', { name: 'All of them' }));
-    const heading = (name: string) => all.getByRole('columnheader', { name: new RegExp(`^${name}`) });
-    expect(heading('Risers').getAttribute('aria-sort')).toBe('ascending');
-    const firstRow = () => all.getAllByRole('row')[1]?.textContent ?? '';
-    await user.click(all.getByRole('button', { name: /^Headroom, tightest/ }));
-    expect(heading('Headroom, tightest').getAttribute('aria-sort')).toBe('ascending');
-    expect(firstRow()).toMatch(/^16/);
-    await user.click(all.getByRole('button', { name: /^Headroom, tightest/ }));
-    expect(heading('Headroom, tightest').getAttribute('aria-sort')).toBe('descending');
-    expect(firstRow()).toMatch(/^12/);
   });
 });
 

@@ -44,9 +44,20 @@ const TENTHS_OF_DEGREE = 1800 / Math.PI;
 /** What is not known is no better than the worst. */
 const WORST = Number.MAX_SAFE_INTEGER;
 
-/** @returns best first */
-export function rankLayouts(search: Search, { found }: SearchResult, order: Order): readonly Ranked[] {
-  const scored = found.map((one) => ({ one, score: order.criteria.map((name) => scoreOf(search, one, name, order)) }));
+/** How many are scored, or asked whether they are beaten, before a page may do something else. */
+const AT_A_TIME = 256;
+
+/** @returns stops now and then; the last value has the best first */
+export function* rankLayouts(
+  search: Search,
+  { found }: Pick<SearchResult, 'found'>,
+  order: Order,
+): Generator<undefined, readonly Ranked[]> {
+  const scored: { readonly one: Found; readonly score: readonly number[] }[] = [];
+  for (const one of found) {
+    scored.push({ one, score: order.criteria.map((name) => scoreOf(search, one, name, order)) });
+    if (scored.length % AT_A_TIME === 0) yield;
+  }
   const nowTop = search.job.stringer.top;
   const byTop = (one: Found) => (one.top === nowTop ? -1 : search.wishes.tops.indexOf(one.top));
   scored.sort((a, b) => {
@@ -58,11 +69,14 @@ export function rankLayouts(search: Search, { found }: SearchResult, order: Orde
   });
   // What beats another stands before it, so only those that nothing has beaten yet have to be asked.
   const unbeaten: typeof scored = [];
-  return scored.map((each) => {
+  const ranked: Ranked[] = [];
+  for (const each of scored) {
     const better = unbeaten.find((other) => beats(other.score, each.score));
     if (better === undefined) unbeaten.push(each);
-    return { found: each.one, beatenBy: better?.one ?? null };
-  });
+    ranked.push({ found: each.one, beatenBy: better?.one ?? null });
+    if (ranked.length % AT_A_TIME === 0) yield;
+  }
+  return ranked;
 }
 
 /** @returns less is better: whole steps of what a tape shows */

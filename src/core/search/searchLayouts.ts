@@ -32,6 +32,7 @@ export interface Found extends Candidate {
 export interface SearchResult {
   readonly frame: Frame;
   readonly bounds: readonly Bound[];
+  readonly sifter: Sifter;
   /** Every one that is allowed, by top, riser count and run. */
   readonly found: readonly Found[];
   readonly looked: number;
@@ -54,7 +55,7 @@ export function* searchLayouts(search: Search): Generator<undefined, SearchResul
       yield;
     }
   }
-  return { frame, bounds: sifter.bounds, found, looked, decidedExactly: sifter.decidedExactly };
+  return { frame, bounds: sifter.bounds, sifter, found, looked, decidedExactly: sifter.decidedExactly };
 }
 
 type Top = Candidate['top'];

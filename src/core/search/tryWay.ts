@@ -8,7 +8,7 @@ import { applyAlternative } from '../choose/compareLayouts';
 import type { JobText, LocalRuleText } from '../job/jobText';
 import type { StairLayout } from '../layout/layoutStair';
 import { planStair, type RuleBook } from '../plan/planStair';
-import { type Exact, fromNumber, inch, times, toMm, whole } from '../units/exact';
+import { type Exact, inch, times, toMm, whole } from '../units/exact';
 import { exactText } from '../units/exactText';
 import { stepsIn } from '../units/rounding';
 import { type Bound, boundsOf } from './bounds';
@@ -27,6 +27,13 @@ export interface TriedWay {
   readonly changes: readonly Becoming[];
   readonly candidate: Way['candidate'];
   /** What taking it writes into the job. */
+  readonly keys: readonly KeyChange[];
+}
+
+/** An opening, framed, and the layout that has its headroom with it. */
+export interface TriedOpening {
+  readonly opening: Exact;
+  readonly candidate: Way['candidate'];
   readonly keys: readonly KeyChange[];
 }
 
@@ -55,10 +62,7 @@ export function tryWay(asked: Asked, { sifter }: Conflict, { candidate, broken }
 }
 
 /** @returns the opening, framed on the grid, with which the candidate has its headroom; null where it was tried in vain */
-export function tryOpening(
-  asked: Asked,
-  { opening }: Conflict,
-): { readonly opening: Exact; readonly candidate: Way['candidate']; readonly keys: readonly KeyChange[] } | null {
+export function tryOpening(asked: Asked, { opening }: Conflict): TriedOpening | null {
   if (opening === null) return null;
   const { job, index, search } = asked;
   const grid = search.job.units === 'metric' ? whole(1) : inch(1 / 8);
@@ -114,13 +118,19 @@ export function relax(
   for (const { bound, becomes } of changes) {
     if (bound.limit !== null) local.push({ field: bound.id, value: ruleText(bound, becomes) });
     else if (becomes === null) continue;
-    else if (bound.id === 'wish.run') wishes = { ...wishes, runAvailable: fromNumber(becomes) };
-    else if (bound.id === 'wish.headroom') wishes = { ...wishes, headroom: fromNumber(becomes) };
+    else if (bound.id === 'wish.run') wishes = { ...wishes, runAvailable: onGrid(search, becomes) };
+    else if (bound.id === 'wish.headroom') wishes = { ...wishes, headroom: onGrid(search, becomes) };
     else wishes = { ...wishes, stockLengths: [...wishes.stockLengths, becomes] };
   }
   if (local.length === 0) return { job, wishes };
   const kept = (job.rules?.local ?? []).filter(({ field }) => local.every((rule) => rule.field !== field));
   return { job: { ...job, rules: { ...job.rules, local: [...kept, ...local] } }, wishes };
+}
+
+/** A float of whole steps, exactly. */
+function onGrid({ job }: Search, mm: number): Exact {
+  const grid = RUN_GRID[job.units];
+  return times(grid, Math.round(mm / toMm(grid)));
 }
 
 /** As a local rule reads it. */

@@ -1,8 +1,8 @@
 /**
- * Choosing: a step either way on large keys, the neighbours side by side, which pairs fit, and what would
- * clear what breaks. The keys answer at once; the rest follows as soon as there is a moment.
+ * Choosing: a step either way on large keys, the neighbours side by side, what would clear what breaks, and
+ * every layout that fits. The keys answer at once; the rest follows as soon as there is a moment.
  */
-import { memo, useDeferredValue, useState } from 'react';
+import { lazy, memo, Suspense, useDeferredValue } from 'react';
 import type { KeyChange } from '../../core/choose/changeStair';
 import type { Alternative } from '../../core/choose/compareLayouts';
 import type { Problem } from '../../core/result';
@@ -10,15 +10,15 @@ import { sayProblem } from '../../text/say';
 import { useWidth } from '../drawing/useSize';
 import { lengthText } from '../numbers/figures';
 import { StairContext, useStair } from '../stairOnShow';
-import { AllLayouts } from './AllLayouts';
 import { Cures } from './Cures';
-import { FitMap } from './FitMap';
 import { neighboursOf } from './neighbours';
 import { SideBySide } from './SideBySide';
 import { Steppers } from './Steppers';
 import { useAlternatives, useTaking } from './useAlternatives';
 import './choose.css';
 import './cardSizes.css';
+
+const SearchPart = lazy(() => import('../search/SearchPart').then(({ SearchPart }) => ({ default: SearchPart })));
 
 export function ChooseScreen() {
   const stair = useStair();
@@ -60,7 +60,7 @@ function Refusals({ lead, problems }: { readonly lead: string; readonly problems
   );
 }
 
-/** From this width on the cards stand in columns, and first; as a list they are long, and the map goes before. */
+/** From this width on the cards stand in columns, and first; as a list they are long, and come last. */
 const COLUMNS_FROM = 900;
 
 interface ChoicesProps {
@@ -71,23 +71,19 @@ const Choices = memo(function Choices({ onTake }: ChoicesProps) {
   const { say, plan } = useStair();
   const all = useAlternatives();
   const [place, width] = useWidth<HTMLDivElement>();
-  const [lookedAt, setLookedAt] = useState<string | null>(null);
   const takeOne = ({ changes, chosen }: Alternative) => {
-    if (!chosen && onTake(changes)) setLookedAt(null);
+    if (!chosen) onTake(changes);
   };
-  const side = plan.ok && (
-    <SideBySide shown={neighboursOf(all, lookedAt)} plan={plan.value} lookedAt={lookedAt} onTake={takeOne} />
-  );
+  const side = plan.ok && <SideBySide shown={neighboursOf(all)} plan={plan.value} onTake={takeOne} />;
   return (
     <div ref={place}>
       {all.length === 0 && <p className="sheet">{say('choose.noneYet')}</p>}
       {width >= COLUMNS_FROM && side}
-      <div className="choose-lower">
-        {all.length > 0 && <FitMap all={all} lookedAt={lookedAt} onLook={setLookedAt} />}
-        {plan.ok && <Cures plan={plan.value} onTake={onTake} />}
-      </div>
+      {plan.ok && <Cures plan={plan.value} onTake={onTake} />}
+      <Suspense fallback={<p className="sheet">{say('choose.searching')}</p>}>
+        <SearchPart onTake={onTake} />
+      </Suspense>
       {width < COLUMNS_FROM && side}
-      {all.length > 0 && <AllLayouts all={all} onTake={takeOne} />}
     </div>
   );
 });

@@ -15,11 +15,10 @@ interface LayoutCardProps {
   readonly alternative: Alternative;
   readonly plan: StairPlan;
   readonly frame: ShapeFrame;
-  readonly isLookedAt: boolean;
   readonly onTake: (alternative: Alternative) => void;
 }
 
-export function LayoutCard({ alternative, plan, frame, isLookedAt, onTake }: LayoutCardProps) {
+export function LayoutCard({ alternative, plan, frame, onTake }: LayoutCardProps) {
   const { say, units } = useStair();
   const { risers, run, chosen, outcome } = alternative;
   const pair = { risers, run: lengthText(run, units) };
@@ -31,7 +30,6 @@ export function LayoutCard({ alternative, plan, frame, isLookedAt, onTake }: Lay
         <h3 aria-label={say('choose.pair.spoken', pair)}>
           {say('choose.pair', { ...pair, run: pair.run.replaceAll(' ', '\u00a0') })}
         </h3>
-        {isLookedAt && !chosen && <p className="hint">{say('choose.lookedAt')}</p>}
       </div>
       <div className="choose-card-shape">
         {outcome !== null && (
@@ -91,7 +89,7 @@ interface RowProps {
 }
 
 /** A figure that breaks its limit stands on the board's snapped end, and says so. */
-export function RowFigure({ row, outcome }: RowProps) {
+function RowFigure({ row, outcome }: RowProps) {
   const { say, units } = useStair();
   const broken = [...outcome.breaksRules, ...outcome.breaksBuild];
   const isBroken = row.limitedBy.some((field) => broken.includes(field));

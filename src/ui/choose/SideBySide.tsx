@@ -9,11 +9,10 @@ import { frameOf } from './StairShape';
 interface SideBySideProps {
   readonly shown: readonly Alternative[];
   readonly plan: StairPlan;
-  readonly lookedAt: string | null;
   readonly onTake: (alternative: Alternative) => void;
 }
 
-export function SideBySide({ shown, plan, lookedAt, onTake }: SideBySideProps) {
+export function SideBySide({ shown, plan, onTake }: SideBySideProps) {
   const { say } = useStair();
   const frame = frameOf(
     shown.flatMap(({ outcome }) => (outcome === null ? [] : [outcome.figures])),
@@ -31,14 +30,7 @@ export function SideBySide({ shown, plan, lookedAt, onTake }: SideBySideProps) {
         </div>
         <ul>
           {shown.map((alternative) => (
-            <LayoutCard
-              key={alternative.id}
-              alternative={alternative}
-              plan={plan}
-              frame={frame}
-              isLookedAt={alternative.id === lookedAt}
-              onTake={onTake}
-            />
+            <LayoutCard key={alternative.id} alternative={alternative} plan={plan} frame={frame} onTake={onTake} />
           ))}
         </ul>
       </div>

@@ -179,7 +179,7 @@ describe('taking one', () => {
     const search = ask(long, { headroom: '80 1/2 in' });
     const read = readWishes({}, 'imperial', BOOK);
     if (!read.ok) throw new Error('no wishes');
-    const [best] = rankLayouts(search, finish(searchLayouts(search)), read.value.order);
+    const [best] = finish(rankLayouts(search, finish(searchLayouts(search)), read.value.order));
     if (best === undefined) throw new Error('nothing found');
     const planned = planFound(long, 0, BOOK, search, best.found, 'usual');
     expect(planned?.keys).toEqual([]);

@@ -12,6 +12,7 @@ test('a view comes back as it was', () => {
     walk: { list: 'pole', at: 7 },
     ticked: { loft: ['marks/tip-1@6.25'] },
     readings: { loft: ['105 7/16 in', '105 3/8 in'] },
+    wishes: { loft: { run: '140 in', by: 'pitch,board' } },
   } as const;
   expect(viewFrom(JSON.parse(JSON.stringify(view)))).toEqual(view);
 });
@@ -23,6 +24,11 @@ test('a setting of another version falls back alone', () => {
 
 test('a list that is no list of texts is left out alone', () => {
   expect(viewFrom({ ticked: { a: ['x'], b: [1], c: 'x' } }).ticked).toEqual({ a: ['x'] });
+});
+
+test('wishes that are no texts are left out alone', () => {
+  const wishes = { a: { run: '140 in' }, b: { run: 140 }, c: ['run'], d: null };
+  expect(viewFrom({ wishes }).wishes).toEqual({ a: { run: '140 in' } });
 });
 
 test('anything at all gives a whole view', () => {

@@ -1,0 +1,32 @@
+/**
+ * Long work a little at a time: after each slice the page may paint, scroll and take a key. No worker, because
+ * the page's policy lets no script make another one.
+ */
+
+/** Milliseconds of one slice: a third of a frame, so that the page has the rest. */
+const SLICE_MS = 5;
+
+/** @returns a function that puts an end to it; then `done` is never called */
+export function inSlices<T>(work: Generator<undefined, T>, done: (value: T) => void): () => void {
+  const { port1, port2 } = new MessageChannel();
+  let isWanted = true;
+  const stop = () => {
+    isWanted = false;
+    port1.close();
+  };
+  port1.onmessage = () => {
+    if (!isWanted) return;
+    const end = performance.now() + SLICE_MS;
+    do {
+      const step = work.next();
+      if (step.done === true) {
+        stop();
+        done(step.value);
+        return;
+      }
+    } while (performance.now() < end);
+    port2.postMessage(null);
+  };
+  port2.postMessage(null);
+  return stop;
+}

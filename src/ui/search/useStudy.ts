@@ -1,0 +1,47 @@
+/** The search for the stair on show: begun anew whenever stair, rules or wishes change, and done in slices. */
+import { useEffect, useMemo, useState } from 'react';
+import { USUAL_TAPE_DOUBT } from '../../core/codes/measures';
+import type { Problem } from '../../core/result';
+import type { ReadWishes } from '../../core/search/readWishes';
+import { type Study, studyLayouts } from '../../core/search/study';
+import type { Asked } from '../../core/search/tryWay';
+import { askSearch } from '../../core/search/wishes';
+import { BOOK, useStair } from '../stairOnShow';
+import { inSlices } from './slices';
+
+export interface Studied {
+  readonly asked: Asked;
+  readonly study: Study;
+}
+
+export interface StudyOnShow {
+  /** The newest that is done, which may be of what stood there a moment ago. */
+  readonly studied: Studied | null;
+  readonly isWorking: boolean;
+  readonly problems: readonly Problem[];
+}
+
+const NONE: readonly Problem[] = [];
+
+export function useStudy({ wishes, order }: ReadWishes): StudyOnShow {
+  const { job, index, plan, units } = useStair();
+  // The plan stands for the rules it was made with: when they come, it is another one.
+  const asking = useMemo(
+    () => (plan.ok || plan.problems.length > 0 ? askSearch(job, index, BOOK, wishes, USUAL_TAPE_DOUBT[units]) : null),
+    [job, index, plan, wishes, units],
+  );
+  const asked = useMemo<Asked | null>(
+    () => (asking?.ok ? { job, index, book: BOOK, search: asking.value } : null),
+    [asking, job, index],
+  );
+  const [studied, setStudied] = useState<Studied | null>(null);
+  useEffect(() => {
+    if (asked === null) return undefined;
+    return inSlices(studyLayouts(asked, order), (study) => setStudied({ asked, study }));
+  }, [asked, order]);
+  return {
+    studied: asked === null ? null : studied,
+    isWorking: asked !== null && studied?.asked !== asked,
+    problems: asking === null || asking.ok ? NONE : asking.problems,
+  };
+}
