@@ -50,6 +50,16 @@ export function answerStair(plan: JudgedPlan, say: Speaker) {
     riserOpening: rips.riserOpening,
     topRiserBoard: rips.topRiserBoard,
     hangerHeight: rips.hangerHeight,
+    feet:
+      stringer.master.stringer === 0
+        ? null
+        : stringer.feet.map(({ stringer: which, across, heel, diagonal }) => ({
+            stringer: which,
+            across,
+            firstRiserCut: heel.firstRiserCut,
+            seat: heel.seat,
+            diagonal,
+          })),
     headroom: opening.headroom,
     openingNeeded: opening.needed,
     headerContact: stringer.bearing.contact,

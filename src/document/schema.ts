@@ -15,6 +15,11 @@ const finish = () => z.union([z.string(), sureFinish], { error: 'value.finishFor
 const survey = z.strictObject({
   rise: length(),
   footBelowReading: z.optional(length()),
+  readingFromHeader: z.optional(length()),
+  fallAlong: z.optional(length()),
+  fallAlongOver: z.optional(length()),
+  fallAcross: z.optional(length()),
+  fallAcrossOver: z.optional(length()),
   lowerToAdd: z.optional(finish()),
   lowerLaid: z.optional(choice(['after-stairs', 'before-stairs'])),
   upperToAdd: z.optional(finish()),

@@ -34,7 +34,7 @@ export type TextGroup = 'page' | 'soon' | 'figures' | 'findings' | 'paper' | 'ca
 const LATE: Readonly<Record<'figures' | 'findings', readonly string[]>> = {
   figures: (
     'board check floor head heel laidOut marks notes pole rips rise square sum top width cut layout print set ' +
-    'walk choose explain formula because origin rounded rows audit'
+    'walk choose toes explain formula because origin rounded rows audit'
   ).split(' '),
   findings: 'amendment confidence finding findings lookup profile unit'.split(' '),
 };
@@ -54,6 +54,11 @@ const SOON: readonly string[] = [
     (word) => `stairs.${word}`,
   ),
   ...['shown', 'summary', 'notLaidOut'].map((word) => `stairs.${word}`),
+  ...['slope', 'foot'].map((word) => `problem.${word}`),
+  ...['readingFromHeader', 'fallAlong', 'fallAlongOver', 'fallAcross', 'fallAcrossOver'].flatMap((key) => [
+    `field.survey.${key}`,
+    `hint.survey.${key}`,
+  ]),
   ...['file', 'stairs', 'key', 'local', 'markStep', 'topTread', 'hanger', 'tipInset', 'kicker', 'check', 'heel'].map(
     (word) => `problem.${word}`,
   ),
@@ -72,7 +77,7 @@ const SOON: readonly string[] = [
   ]),
   ...['stringer', 'steps', 'markStep', 'rules'].map((key) => `choice.${key}`),
   ...['board', 'heel', 'topEnd', 'step', 'none'].map((word) => `drawing.${word}`),
-  ...['effect', 'back', 'picture', 'word', 'guess', 'caution'].map((word) => `measure.${word}`),
+  ...['effect', 'back', 'picture', 'word', 'guess', 'caution', 'fall'].map((word) => `measure.${word}`),
   // Things to measure that are still closed.
   ...['finishes', 'landing', 'opening', 'header', 'depth', 'widths'].map((thing) => `measure.how.${thing}`),
   ...['lowerToAdd', 'lowerLaid', 'upperToAdd', 'upperSubfloor', 'openingFraming', 'headerLining', 'headerDepth'].map(

@@ -56,6 +56,7 @@ export const explainEn = {
   'rows.poleToday': 'Finished tops, over the floor today',
   'rows.poleCutToday': 'Stringer’s level cuts, over the floor today',
   'rows.stringerCentre': 'Centres of the stringers, from the framing',
+  'rows.toe': 'Toe heights, from the left when climbing',
 
   'number.totalRise': 'Total rise, finished',
   'number.risers': 'Risers',
@@ -67,6 +68,7 @@ export const explainEn = {
   'number.pitch': 'Pitch',
   'number.stepLength': 'Step length, tip to tip',
   'number.seatHeight': 'What the stringer stands on, over the finished floor',
+  'number.floorAtToe': 'Floor under the toe, over the finished floor at the landing line',
   'number.notchDepth': 'Notch depth',
   'number.gaugeLine': 'Gauge line, in from the edge',
   'number.throat': 'Throat',
@@ -122,6 +124,7 @@ export const explainEn = {
   'number.poleToday': 'Finished top {step}, over the floor today',
   'number.poleCutToday': 'Stringer’s level cut {step}, over the floor today',
   'number.stringerCentre': 'Centre of stringer {step}, from the framing',
+  'number.toe': 'Toe height of stringer {step}',
 } as const;
 
 /** What the UK trade says otherwise. */
@@ -153,4 +156,5 @@ export const explainUk: Partial<Record<keyof typeof explainEn, string>> = {
   'number.poleCut': 'String’s level cut {step}, over the finished floor',
   'number.poleCutToday': 'String’s level cut {step}, over the floor today',
   'number.stringerCentre': 'Centre of string {step}, from the framing',
+  'number.toe': 'Toe height of string {step}',
 };

@@ -6,6 +6,13 @@ export const formulasEn = {
   'formula.totalRise': '{M} + {foot} + {fU} − {fL}',
   'because.totalRise':
     'The rise as taped, down to where the stair lands, with the upper floor to come added and the lower one taken off.',
+  'formula.totalRise.onSlope': '{M} + {foot} + {fU} − {fL} + {fa} ÷ {oa} × ({X} − {r})',
+  'because.totalRise.onSlope':
+    'The rise as taped, with the upper floor to come added and the lower one taken off, and what the floor falls from where the tape stood to where the stair lands.',
+  'formula.risers.fewest.onSlope':
+    '({H} − {N} × {G} × {fa} ÷ {oa}) ÷ ({Rmax} − {G} × {fa} ÷ {oa}), up to the next whole number, at least 2',
+  'because.risers.fewest.onSlope':
+    'The fewest risers that reach. Each one more also puts the foot a run farther out, where the floor lies lower, so each gains only what that leaves of the greatest rise.',
   'formula.risers.fewest': '{H} ÷ {Rmax}, up to the next whole number, at least 2',
   'because.risers.fewest': 'The fewest risers that keep each within the greatest rise of the rules.',
   'formula.treads.hung': '{N} − 1',
@@ -34,6 +41,14 @@ export const formulasEn = {
   'because.seatHeight.floorLater': 'The stringer stands on the floor of today, below the finished one.',
   'formula.seatHeight.floorFirst': '0',
   'because.seatHeight.floorFirst': 'The floor is laid first, so the stringer stands on the finish.',
+  'formula.floorAtToe': '{zs} + {fa} ÷ {oa} × {tr}',
+  'because.floorAtToe': 'What the stringer stands on, higher by what the floor rises behind the face of riser 1.',
+  'formula.floorAtToe.across': '{zs} + {fa} ÷ {oa} × {tr} − {fc} ÷ {oc} × ({c} − {Wf} ÷ 2)',
+  'because.floorAtToe.across':
+    'What the stringer stands on, higher by what the floor rises behind the face of riser 1, and lower by what it falls from the middle of the stair to this stringer.',
+  'formula.toe': '{R} − {t} − {zs} − {fa} ÷ {oa} × {tr} + {fc} ÷ {oc} × ({c} − {Wf} ÷ 2)',
+  'because.toe':
+    'A riser less the tread that lies on it and less what this stringer stands on, which the slope of the floor makes higher or lower.',
   'formula.notchDepth': '{R} × {G} ÷ {U}',
   'because.notchDepth': 'The height of one step’s triangle over its slanting side.',
   'formula.gaugeLine': '{e} + {notch}',
@@ -45,12 +60,18 @@ export const formulasEn = {
     'A riser less the tread that lies on it, and more by the floor that will be laid round it.',
   'formula.firstCut.floorFirst': '{R} − {t}',
   'because.firstCut.floorFirst': 'A riser less the tread that lies on it.',
+  'formula.firstCut.onSlope': '{R} − {t} − {floor}',
+  'because.firstCut.onSlope': 'A riser less the tread that lies on it, and less the height of the floor under the toe.',
+  'formula.drop.onSlope': '{t} + {floor}',
+  'because.drop.onSlope': 'The tread, and the height of the floor under the toe.',
   'formula.drop.floorLater': '{t} − {fL}',
   'because.drop.floorLater': 'The tread, less the floor that gives some of it back.',
   'formula.drop.floorFirst': '{t}',
   'because.drop.floorFirst': 'The tread and nothing else.',
   'formula.seat': '({d} − {e}) ÷ sin {theta} − {h1} ÷ tan {theta}',
   'because.seat': 'The board cut level, less what lies in front of the first cut.',
+  'formula.seat.onSlope': '(({d} − {e}) ÷ cos {theta} − {h1}) ÷ (tan {theta} − {fa} ÷ {oa}) × √(1 + ({fa} ÷ {oa})²)',
+  'because.seat.onSlope': 'From the toe along the sloping floor, to where the board’s lower edge comes down to it.',
   'formula.kickerToe': '{h1} − {kh}',
   'because.kickerToe': 'The first cut less the kicker’s height.',
   'formula.kickerSeat': '{s} − {kw}',
@@ -77,6 +98,13 @@ export const formulasEn = {
   'because.corner': 'From its tip, the run as it lies along the edge.',
   'formula.asCut.first': '[{h1}] + {t} + {zs}, where [ ] is rounded to {step}',
   'because.asCut.first': 'The toe height as it is marked, with the tread on it, over the finished floor.',
+  'formula.asCut.first.across': '[{h1}] + {t} + {zs} + {fc} ÷ {oc} × ({c} − {Wf} ÷ 2), where [ ] is rounded to {step}',
+  'because.asCut.first.across':
+    'The toe height as it is marked, with the tread on it, over the floor in front of this stringer.',
+  'formula.asCut.rest.across':
+    '{H} + {fc} ÷ {oc} × ({c} − {Wf} ÷ 2) − {first} − ({T} − 1) × {R} − (Δ{tipLast} − Δ{tipFirst}) × sin {theta}, where Δ is what rounding to {step} adds',
+  'because.asCut.rest.across':
+    'What the first riser and the ticks leave of the total rise, as it is in front of this stringer.',
   'formula.asCut.between': '{R} + (Δ{tip} − Δ{tipBelow}) × sin {theta}, where Δ is what rounding to {step} adds',
   'because.asCut.between': 'A unit rise, moved by how the two ticks beside it were rounded.',
   'formula.asCut.rest':
@@ -126,6 +154,11 @@ export const formulasEn = {
   'because.riserRip.floorLater': 'As high as the first cut: down to the floor of today.',
   'formula.riserRip.floorFirst': '{R} − {t}',
   'because.riserRip.floorFirst': 'As high as the first cut: down to the finished floor.',
+  'formula.riserRip.onSlope': '{R} − {t} − {zs} + the more of 0 and −{fa} ÷ {oa} × {tr}',
+  'because.riserRip.onSlope': 'Down to the lowest corner of the sloping floor under it; scribe it to the floor.',
+  'formula.riserRip.onSlope.across':
+    '{R} − {t} − {zs} + the more of 0 and −{fa} ÷ {oa} × {tr}, + |{fc}| ÷ {oc} × {Wsk} ÷ 2',
+  'because.riserRip.onSlope.across': 'Down to the lowest corner of the sloping floor under it; scribe it to the floor.',
   'formula.riserRip.onTread': '{R} − {t}',
   'because.riserRip.onTread': 'It stands on one tread and carries the next.',
   'formula.openingEdge': '{X} − {O} + {tw}',

@@ -22,7 +22,7 @@ export const measureEn = {
   'measure.how.finishes':
     'What is still to be laid on each floor and on the treads. What nobody has decided is “not known yet”, which is no zero.',
   'measure.how.landing':
-    'If the rise was read somewhere else, lay a long level from there to where the stair lands, and measure what the floor falls.',
+    'If the rise was read somewhere else, lay a long level from there to where the stair lands, and measure what the floor falls. On a floor that is not level, read what it falls under a long level, along the stair and across it.',
   'measure.how.opening': 'Along the stair, bare framing to bare framing. Finishes and linings come off by themselves.',
   'measure.how.header': 'The depth of the wood that the stair hangs on, and the subfloor that lies on top of it.',
   'measure.how.depth':
@@ -47,6 +47,32 @@ export const measureEn = {
   'measure.picture.depth': 'The tape runs from the finished upper floor down to the finished ceiling.',
   'measure.picture.widths':
     'Seen from the front: the tape lies from wall framing to wall framing, over wallboard, skirts and stringers.',
+  'measure.picture.fall':
+    'On the left, from the side: a level lies along the stair with its inner end on the floor, and the gap is read under its outer end. On the right, from the foot of the stair: a level lies across, its left end on the floor, and the gap is read under its right end.',
+  'measure.word.along': 'along, from the side',
+  'measure.word.across': 'across, from the foot',
+  'measure.fall.lower': 'Where the stair lands the floor lies {by} lower than where the tape stood.',
+  'measure.fall.higher': 'Where the stair lands the floor lies {by} higher than where the tape stood.',
+  'measure.fall.again': 'Mark {mark} out from the header and measure the rise there again: it should read {rise}.',
+  'measure.fall.noWidth':
+    'Without a framed width nobody can say where each stringer stands, so there is one toe height, on the centre line. Measure the width.',
+  'measure.fall.edges':
+    'Riser 1 is {left} at the left edge and {right} at the right, as one climbs; all others are {others}. From the tallest to the shortest: {spread}.',
+  'measure.fall.keeps': 'Nearest to its limit: {rule}, {edge}: {actual} against {limit}.',
+  'measure.fall.breaks':
+    'Over its limit: {rule}, {edge}: {actual} against {limit}. Level the landing, or lay a step of its own on it.',
+  'measure.fall.edge.left': 'at the left edge',
+  'measure.fall.edge.right': 'at the right edge',
+  'measure.fall.edge.both': 'from one edge to the other',
+  'toes.title': 'Toe heights',
+  'toes.lead': 'treads stay level; the floor’s fall goes into the feet and into riser 1',
+  'toes.stringer': 'stringer, from the left as one climbs',
+  'toes.fromLeft': 'centre, from the framing on the left',
+  'toes.toe': 'toe height',
+  'toes.diagonal': 'toe to top',
+  'toes.one': '{stringer}',
+  'toes.master': '{stringer}: trace all others from this one, then cut each toe to its own height',
+
   'measure.guess': 'A stair in dashes: nothing of it has been measured yet.',
   'measure.word.lower': 'lower floor',
   'measure.word.upper': 'upper floor',

@@ -18,6 +18,9 @@ export const paperEn = {
   'paper.tileHeights': 'lower edge {lower}, upper edge {upper}',
   'paper.triangle': 'Step triangle, full size',
   'paper.heel': 'Toe and heel, full size',
+  'paper.heelOf': 'Toe and heel of stringer {stringer} of {count}, counted from the left when climbing; full size',
+  'paper.stringerOf':
+    'Whole stringer {stringer} of {count} from the left, full size; every other has a shorter toe of its own',
   'paper.topEnd': 'Top end, full size',
   'paper.stringer': 'Whole stringer, full size',
   'paper.marksStrip': 'Marks on the board, full size',

@@ -73,6 +73,16 @@ export const problemsEn = {
 
   'problem.rise.notPositive':
     'the total rise comes to {totalRiseMm} once the finishes are counted; it must be more than nothing: check the reading and the finishes',
+  'problem.foot.twice':
+    'how much lower the floor is where the stair lands is given twice: as a reading here, and by the slope of the floor from where the tape stood; leave one of them out',
+  'problem.slope.asStair':
+    'the floor falls away as steeply as the stair climbs, so the two would never meet; check what it falls and over what length',
+  'problem.slope.pastSquare':
+    'the floor falls toward the header so steeply that the stringer could not stand on it; check what it falls and over what length',
+  'problem.slope.overTread':
+    'the floor would come up to the first tread at one edge of the stair, {riseMm} over its middle; check what it falls and over what length',
+  'problem.toe.noneOnSlope':
+    '{stringer, plural, =0 {nothing is left of the first cut} other {nothing is left of the first cut of stringer #, counted from the left}}: the floor there lies {shortMm} higher than the first cut; check what the floor falls and over what length',
   'problem.risers.noLimit':
     'the number of risers is left to the program, but the chosen rules set no greatest riser; give a number',
   'problem.risers.tooMany':
@@ -108,6 +118,8 @@ export const problemsEn = {
   'note.ceilingTooLow': 'no opening is long enough: the ceiling itself is lower than the headroom wanted',
   'note.noHeaderDepth': 'no header contact was computed: survey.headerDepth is not given',
   'note.noWidth': 'no width stack was computed: survey.widthFraming is not given',
+  'note.slopeNoWidth':
+    'the floor falls across the stair, but no toe height was computed for each stringer, only that on the centre line: survey.widthFraming is not given, or leaves no room',
   'note.widthTooNarrow':
     'no width stack was computed: wallboard, skirts, spacers and stringers leave no width between these walls',
   'note.oddRise': 'a total rise of {riseMm} is unusual for one flight: check the reading and its unit',

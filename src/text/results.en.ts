@@ -25,6 +25,7 @@ export const resultsEn = {
   'rise.total': 'total rise, finished',
   'rise.reading': 'rise today, as taped',
   'rise.foot': 'floor lower where it lands',
+  'rise.since': 'what the floor falls from there to where it lands',
   'rise.upper': 'upper floor to come',
   'rise.lower': 'lower floor to come',
   'sum.draft': '{words}, as far as it is known',
@@ -38,11 +39,16 @@ export const resultsEn = {
   'heel.title': 'Toe of the stringer',
   'heel.tread': 'tread',
   'heel.floor': 'floor to come under the toe',
+  'heel.slope': 'the floor’s slope, under this toe',
+  'heel.firstOf': 'first cut of stringer {stringer} from the left, the tallest toe, as marked',
   'heel.first': 'first cut, toe height, as marked',
   'heel.dropped': 'Already dropped by {drop}: the marks have it in them. Do not cut it off again.',
   'heel.raised': 'The first cut is {drop} more than a riser, because of the floor to come. The marks have it in them.',
   'heel.even': 'The tread and the floor to come cancel out: the first cut is a whole riser.',
   'heel.seat': 'seat, level on the floor',
+  'heel.seatOnSlope': 'seat, along the sloping floor',
+  'heel.seatUp': 'its back corner, higher than the toe',
+  'heel.seatDown': 'its back corner, lower than the toe',
 
   'top.title': 'Top end',
   'top.mark': 'mark on the header, below the subfloor as it is today',
@@ -71,6 +77,8 @@ export const resultsEn = {
 
   'check.title': 'Check before cutting',
   'check.toe': 'toe height',
+  'check.toeOf': 'toe height, stringer {stringer} from the left',
+  'check.diagonalOf': 'toe to top, straight across, stringer {stringer}',
   'check.level': 'last level cut',
   'check.diagonal': 'toe to top, straight across',
 

@@ -6,6 +6,9 @@ export const sightEn = {
   'drawing.wholeRiser': 'to drop: nothing',
   'drawing.headerMark': 'header mark, below today’s subfloor',
   'drawing.firstCutMarked': 'first cut, as marked',
+  'drawing.floorHigher': 'floor higher here',
+  'drawing.floorLower': 'floor lower here',
+  'drawing.firstRiserHere': 'riser 1 here',
   'drawing.totalRiseSoFar': 'total rise, so far known',
 
   'sight.label': '{title}: drag to move, wheel or two fingers to come closer',

@@ -61,6 +61,7 @@ export const walkEn = {
   'walk.what.end': 'Top end',
   'walk.what.end-depth': 'Top end, depth',
   'walk.what.toe': 'Toe height',
+  'walk.what.toe-of': 'Toe of stringer {step} from the left',
   'walk.what.kicker-height': 'Kicker notch, height',
   'walk.what.kicker-width': 'Kicker notch, width',
   'walk.what.tread-rip': 'Treads',
@@ -79,6 +80,7 @@ export const walkEn = {
   'walk.what.pole-finished': 'Tread {step}, finished',
   'walk.what.pole-floor': 'Upper floor, finished',
   'walk.what.check-toe': 'Check: toe height',
+  'walk.what.check-toe-of': 'Check: toe of stringer {step} from the left',
   'walk.what.check-level': 'Check: last level cut',
   'walk.what.check-diagonal': 'Check: toe to top',
 
@@ -88,6 +90,7 @@ export const walkEn = {
   'walk.on.end': 'end of the last level cut',
   'walk.on.end-depth': 'at the mark of the top end',
   'walk.on.toe': 'the first plumb cut',
+  'walk.on.toe-of': 'the first plumb cut, as one climbs',
   'walk.on.kicker-height': 'along the plumb cut of the toe',
   'walk.on.kicker-width': 'along the seat',
   'walk.on.tread-rip': 'front to back',
@@ -106,6 +109,7 @@ export const walkEn = {
   'walk.on.pole-finished': 'top of the tread',
   'walk.on.pole-floor': 'top of the floor',
   'walk.on.check-toe': 'plumb',
+  'walk.on.check-toe-of': 'plumb, as one climbs',
   'walk.on.check-level': 'level',
   'walk.on.check-diagonal': 'straight across',
 

@@ -46,7 +46,18 @@ export interface Lengths {
   readonly markStep: number;
 }
 
+/** A floor that is not level; nanometres. `from`: where the tape stood out from the header, or where it lands. */
+export interface RandomSlope {
+  readonly along: number;
+  readonly alongOver: number;
+  readonly across: number;
+  readonly acrossOver: number;
+  readonly from: number | null;
+}
+
 export interface RandomStair {
+  /** Left out: level. */
+  readonly slope?: RandomSlope;
   readonly units: 'imperial' | 'metric';
   readonly risers: number;
   readonly laidAfter: boolean;
@@ -142,6 +153,38 @@ export const randomStair: fc.Arbitrary<RandomStair> = fc
   // A reading of a rise is a length up; a floor that lies lower than all of it has none.
   .filter(({ nm }) => nm.rise > 0);
 
+const slope: fc.Arbitrary<RandomSlope> = fc
+  .record({
+    along: fc.oneof({ weight: 6, arbitrary: fc.integer({ min: -90, max: 90 }) }, fc.integer({ min: -900, max: 900 })),
+    alongOver: fc.integer({ min: 300, max: 2400 }),
+    across: fc.oneof({ weight: 6, arbitrary: fc.integer({ min: -40, max: 40 }) }, fc.integer({ min: -400, max: 400 })),
+    acrossOver: fc.integer({ min: 300, max: 2000 }),
+    from: fc.option(fc.integer({ min: 0, max: 6000 }), { nil: null, freq: 3 }),
+  })
+  .map((mm) => ({
+    along: mm.along * NM,
+    alongOver: mm.alongOver * NM,
+    across: mm.across * NM,
+    acrossOver: mm.acrossOver * NM,
+    from: mm.from === null ? null : mm.from * NM,
+  }));
+
+/** The same stairs on floors that fall every way; where the slope says how much lower the foot is, no reading does. */
+export const slopedStair: fc.Arbitrary<RandomStair> = fc.tuple(randomStair, slope).map(([stair, on]) => {
+  const foot = on.from !== null && on.along !== 0 ? 0 : stair.nm.foot;
+  return { ...stair, slope: on, nm: { ...stair.nm, foot } };
+});
+
+function slopeText(on: RandomSlope, text: (length: number) => string) {
+  return {
+    fallAlong: text(on.along),
+    fallAlongOver: text(on.alongOver),
+    fallAcross: text(on.across),
+    fallAcrossOver: text(on.acrossOver),
+    ...(on.from === null ? {} : { readingFromHeader: text(on.from) }),
+  };
+}
+
 /** The job text of a stair, every key written out. */
 export function jobOf(stair: RandomStair): JobText {
   const { nm } = stair;
@@ -159,6 +202,7 @@ export function jobOf(stair: RandomStair): JobText {
         survey: {
           rise: text(nm.rise),
           footBelowReading: text(nm.foot),
+          ...(stair.slope === undefined ? {} : slopeText(stair.slope, text)),
           lowerToAdd: text(nm.lower),
           lowerLaid: stair.laidAfter ? 'after-stairs' : 'before-stairs',
           upperToAdd: text(nm.upper),

@@ -31,9 +31,22 @@ export function secondStair(stair: RandomStair, headroomWanted: number): SecondS
   const n = stair.risers;
   const level = stair.top === 'level-with-floor';
 
-  // Floors.
+  // Where the stringer ends, and what stands behind it: no height goes into either.
+  const lastFace = (n - 1) * mm.run;
+  const end = level
+    ? lastFace + mm.riser + mm.topTread
+    : stair.top === 'hanger-is-riser'
+      ? lastFace
+      : lastFace + mm.riser;
+  const header = end + mm.hanger;
+
+  // Floors. The lower one as a plane through its height where the flight lands, on the centre line.
+  const on = stair.slope;
+  const risesIn = on === undefined ? 0 : on.along / on.alongOver;
+  const risesRight = on === undefined ? 0 : -on.across / on.acrossOver;
+  const stood = on?.from == null ? header : on.from / NM;
   const lowerToday = -mm.lower;
-  const upperToday = lowerToday + mm.foot + mm.rise;
+  const upperToday = lowerToday + mm.foot + mm.rise + risesIn * (header - stood);
   const upperFinished = upperToday + mm.upper;
   const stand = stair.laidAfter ? lowerToday : 0;
 
@@ -45,10 +58,6 @@ export function secondStair(stair: RandomStair, headroomWanted: number): SecondS
   const nose = (i: number): P => ({ x: face(i) - mm.nosing, z: top(i) });
   const carried = level ? n : n - 1;
 
-  // Where the stringer ends, and what stands behind it.
-  const end = level ? back(n) + mm.topTread : stair.top === 'hanger-is-riser' ? face(n) : back(n);
-  const header = end + mm.hanger;
-
   // The crown side: tips and inner corners. The lower edge runs beside the tips.
   const tips = Array.from({ length: carried }, (_, i): P => ({ x: back(i + 1), z: under(i + 1) }));
   const corners = tips.slice(0, -1).map((tip, i): P => ({ x: (tips[i + 1] as P).x, z: tip.z }));
@@ -58,11 +67,22 @@ export function secondStair(stair: RandomStair, headroomWanted: number): SecondS
   const into: P = { x: along.z, z: -along.x };
   const deep = mm.depth - mm.inset;
   const low: P = { x: first.x + into.x * deep, z: first.z + into.z * deep };
-  const onLowAtZ = (z: number): P => ({ x: low.x + ((z - low.z) * along.x) / along.z, z });
+  // Where the lower edge and the floor beside the centre line meet.
+  const onFloor = (x: number, y: number) => stand + risesIn * x + risesRight * y;
+  const onLowAt = (y: number): P => {
+    const climbs = along.z / along.x;
+    const x = (onFloor(0, y) - low.z + climbs * low.x) / (climbs - risesIn);
+    return { x, z: onFloor(x, y) };
+  };
+  // The outer stringers, and of these the one on the lower floor and the one on the higher.
+  const outer = (mm.width - 2 * mm.spacer - mm.thickness) / 2;
+  const aside = risesRight === 0 ? 0 : outer;
+  const [deepAt, highAt] = risesRight > 0 ? [-aside, aside] : [aside, -aside];
   const onLowAtX = (x: number): P => ({ x, z: low.z + ((x - low.x) * along.z) / along.x });
 
-  const toe: P = { x: back(1), z: stand };
-  const heel = onLowAtZ(stand);
+  const toe: P = { x: back(1), z: onFloor(back(1), deepAt) };
+  const heel = onLowAt(deepAt);
+  const [highToe, highHeel] = [onFloor(back(1), highAt), onLowAt(highAt)];
   const endTop: P = { x: end, z: under(carried) };
   const endBottom = onLowAtX(end);
   const whole = [
@@ -79,13 +99,20 @@ export function secondStair(stair: RandomStair, headroomWanted: number): SecondS
   // A full going behind the first tip: where an inner corner lies, or would lie on a longer stair.
   const corner: P = { x: first.x + mm.run, z: first.z };
 
-  const cut = first.z - stand;
-  const seat = heel.x - toe.x;
+  const cut = first.z - toe.z;
+  const seat = Math.sign(heel.x - toe.x) * length(minus(heel, toe));
   const throat = mm.depth - v(corner);
   const plumb = endTop.z - endBottom.z;
-  const kickerRoom = stair.kicker ? [cut - mm.kickerHeight, seat - mm.kickerWidth] : [];
+  const shortCut = first.z - highToe;
+  const kickerRoom = stair.kicker ? [shortCut - mm.kickerHeight, seat - mm.kickerWidth] : [];
+  const skirts = (mm.width - 2 * mm.wallboard - 2 * mm.skirt) / 2;
+  // The floor is less steep than the stair, and not square to it the other way; it stays under the first tread.
+  const slopes =
+    on === undefined ? [] : [along.z / along.x - risesIn, along.x / along.z + risesIn].map((each) => each * mm.run);
+  if (risesRight !== 0) slopes.push(top(1) - Math.abs(risesRight) * skirts);
   const proportions = [mm.run / 2 - mm.nosing, mm.run / 4 - mm.riser];
-  const room = [...proportions, upperFinished, throat, cut, seat, plumb, end - heel.x, ...kickerRoom];
+  const heels = [end - highHeel.x, seat];
+  const room = [...proportions, upperFinished, throat, shortCut, plumb, ...heels, ...kickerRoom, ...slopes];
 
   // Head and header.
   const headerTop = upperToday - mm.subfloor;
@@ -100,7 +127,9 @@ export function secondStair(stair: RandomStair, headroomWanted: number): SecondS
   const onTread = stair.joint === 'riser-on-tread';
   const treadBack = (i: number) => face(i + 1) + (onTread ? mm.riser : 0);
   const lastBack = level || stair.top === 'hanger-is-riser' ? end : treadBack(carried);
-  const boardFoot = (i: number) => (i === 1 ? stand : onTread ? top(i - 1) : under(i - 1));
+  const reach = risesRight === 0 ? 0 : skirts;
+  const lowest = Math.min(...[0, mm.riser].flatMap((x) => [onFloor(x, -reach), onFloor(x, reach)]));
+  const boardFoot = (i: number) => (i === 1 ? lowest : onTread ? top(i - 1) : under(i - 1));
   const nosingUnder = upperFinished - mm.upperNosing;
 
   return {
@@ -108,10 +137,10 @@ export function secondStair(stair: RandomStair, headroomWanted: number): SecondS
     margin: Math.min(...room.map(Math.abs)),
     outline: stair.kicker
       ? [
-          { x: toe.x, z: stand + mm.kickerHeight },
+          { x: toe.x, z: toe.z + mm.kickerHeight },
           ...whole.slice(1),
-          { x: toe.x + mm.kickerWidth, z: stand },
-          { x: toe.x + mm.kickerWidth, z: stand + mm.kickerHeight },
+          { x: toe.x + mm.kickerWidth, z: onFloor(toe.x + mm.kickerWidth, deepAt) },
+          { x: toe.x + mm.kickerWidth, z: onFloor(toe.x + mm.kickerWidth, deepAt) + mm.kickerHeight },
         ]
       : whole,
     numbers: {

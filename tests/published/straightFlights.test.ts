@@ -3,7 +3,7 @@
  * tolerance is half of the last unit it prints. What is exact follows from its givens alone.
  */
 import { describe, expect, test } from 'vitest';
-import { fewestRisers } from '../../src/core/layout/flight';
+import { fewestRisers } from '../../src/core/layout/slope';
 import { inch } from '../../src/core/units/exact';
 import { formatLength } from '../../src/core/units/format';
 import { roundTo } from '../../src/core/units/rounding';

@@ -9,8 +9,8 @@
 import { atLeast, atMost } from '../geometry/tolerance';
 import { hasHangerBoard, isHung, type StairJob } from '../job/stairJob';
 import type { StairLayout } from '../layout/layoutStair';
-import { sign, toMm } from '../units/exact';
-import { exactSheet, type PrintedSheet, printedSheet } from './printedSheet';
+import { sign, toMm, ZERO } from '../units/exact';
+import { exactSheet, type FootOnSheet, type PrintedSheet, printedSheet } from './printedSheet';
 import { type Rebuilt, rebuild } from './rebuild';
 
 /** One measurement that does not agree: what, on which step (0 where it has none), in millimetres. */
@@ -38,16 +38,59 @@ export function checkLayout(layout: StairLayout): readonly CheckFault[] {
 
 /** The same for one sheet, so that a wrong number on it can be shown to be caught. */
 export function checkSheet(layout: StairLayout, sheet: PrintedSheet): readonly CheckFault[] {
-  const built = rebuild(layout.job, sheet);
-  const bench = new Bench(sheet.step, sheet.ripStep, built);
   const asked = { job: layout.job, risers: layout.flight.risers, run: layout.flight.run };
-  measureSteps(bench, asked, sheet, built);
-  measureMarks(bench, asked, sheet, built);
-  measureTreads(bench, asked, sheet, built);
-  measureRisers(bench, layout.job, sheet, built);
-  measureFloorMarks(bench, layout.job, sheet, built);
-  measureBoard(bench, layout.job, sheet, built);
-  return bench.faults;
+  const alike: readonly (FootOnSheet | undefined)[] = [undefined];
+  const each = (sheet.feet.length === 0 ? alike : sheet.feet).flatMap((foot) => {
+    const built = rebuild(layout.job, sheet, foot);
+    const bench = new Bench(sheet.step, sheet.ripStep, built);
+    measureSteps(bench, asked, sheet, built);
+    measureMarks(bench, asked, sheet, built);
+    measureTreads(bench, asked, sheet, built);
+    measureRisers(bench, layout.job, sheet, built);
+    measureFloorMarks(bench, layout.job, sheet, built);
+    measureBoard(bench, layout.job, sheet, built, foot);
+    return bench.faults;
+  });
+  return [...each, ...measureAcross(layout.job, sheet)];
+}
+
+/**
+ * Where the floor falls across, each stringer has a foot of its own: as many as stand there, the outer ones
+ * beside the spacers, none farther from the next than it may be, and the board made for the tallest.
+ */
+function measureAcross(job: StairJob, sheet: PrintedSheet): readonly CheckFault[] {
+  const { survey, stringer } = job;
+  const [first, last] = [sheet.feet[0], sheet.feet.at(-1)];
+  const faults: CheckFault[] = [];
+  const same = (what: string, expected: number, found: number, slack = sheet.step) => {
+    if (!atMost(Math.abs(found - expected), slack)) faults.push({ what, step: 0, expected, found });
+  };
+  if (first === undefined || last === undefined) {
+    const falls = toMm(survey.fallAcross.fall) !== 0;
+    same('feet', 0, falls && betweenSkirts(job) > LEAST_TREAD && betweenOuter(job) > 0 ? 1 : 0, 0);
+    return faults;
+  }
+  const outer = toMm(survey.spacer) + toMm(stringer.stockThickness) / 2;
+  same('first stringer', outer, first.fromLeft);
+  same('last stringer', outer + betweenOuter(job), last.fromLeft);
+  const apart = betweenOuter(job) / (sheet.feet.length - 1);
+  for (const [k, { fromLeft }] of sheet.feet.entries()) same('stringer', outer + k * apart, fromLeft);
+  if (stringer.count !== 'auto') same('feet', stringer.count, sheet.feet.length, 0);
+  else if (!atMost(apart, toMm(stringer.spacingMax))) same('spacing', toMm(stringer.spacingMax), apart, 0);
+  same('tallest toe', Math.max(...sheet.feet.map(({ toeHeight }) => toeHeight)), sheet.toeHeight, 0);
+  return faults;
+}
+
+/** Shorter than this is no tread: less than the play that lets one in between skirts. */
+const LEAST_TREAD = 2;
+
+/** From the first stringer's centre to the last one's, between framing and spacers. */
+function betweenOuter({ survey, stringer }: StairJob): number {
+  return toMm(survey.widthFraming ?? ZERO) - 2 * toMm(survey.spacer) - toMm(stringer.stockThickness);
+}
+
+function betweenSkirts({ survey }: StairJob): number {
+  return toMm(survey.widthFraming ?? ZERO) - 2 * (toMm(survey.wallboard) + toMm(survey.skirt));
 }
 
 interface Asked {
@@ -160,7 +203,7 @@ function measureRisers(bench: Bench, job: StairJob, sheet: PrintedSheet, built: 
   built.tips.forEach((tip, i) => {
     const below = built.tips[i - 1];
     const rip = sheet.riserRips[i];
-    const foot = below === undefined ? built.site.seatY : below.y + lift;
+    const foot = below === undefined ? lowestSeat(job, built) : below.y + lift;
     const run = below === undefined ? 0 : tip.x - below.x;
     if (rip !== undefined) bench.rip('riser board', i + 1, tip.y - foot, rip, run);
   });
@@ -170,6 +213,15 @@ function measureRisers(bench: Bench, job: StairJob, sheet: PrintedSheet, built: 
   // The plumb cut is as long as the board is deep over the cosine of the swing, and feels its turn by the tangent.
   const plumb = built.end.y - built.endBottom.y;
   bench.rip('hanger', 0, underNosing - built.endBottom.y, sheet.hangerRip, plumb * Math.tan(built.swing));
+}
+
+/** The lowest place under riser 1's board, which is scribed to the floor between the skirts. */
+function lowestSeat(job: StairJob, { site }: Rebuilt): number {
+  const between = Math.max(0, betweenSkirts(job));
+  const corners = [0, toMm(job.steps.riserThickness)].flatMap((x) =>
+    [-between / 2, between / 2].map((y) => site.seatAt(x, y)),
+  );
+  return Math.min(...corners);
 }
 
 function measureFloorMarks(bench: Bench, job: StairJob, sheet: PrintedSheet, built: Rebuilt): void {
@@ -183,18 +235,23 @@ function measureFloorMarks(bench: Bench, job: StairJob, sheet: PrintedSheet, bui
 }
 
 /** The whole piece lies inside its board, with a seat, a throat and a plumb end left. */
-function measureBoard(bench: Bench, job: StairJob, sheet: PrintedSheet, built: Rebuilt): void {
+function measureBoard(bench: Bench, job: StairJob, sheet: PrintedSheet, built: Rebuilt, foot?: FootOnSheet): void {
   const trim = toMm(job.stringer.trim);
   const depth = toMm(job.stringer.stockDepth);
   const { toeOnBoard } = built;
+  const { toeHeight, diagonal } = foot ?? sheet;
   bench.same(
     'diagonal',
-    0,
-    sheet.diagonal,
+    foot?.stringer ?? 0,
+    diagonal,
     Math.hypot(sheet.end - toeOnBoard.x, sheet.endDepth - toeOnBoard.y),
-    sheet.toeHeight,
+    toeHeight,
   );
-  bench.same('trim', 0, trim, toeOnBoard.x, sheet.toeHeight);
+  // The board's end is the tallest toe's; the others are cut shorter.
+  if (foot === undefined || toeHeight >= sheet.toeHeight) {
+    bench.same('trim', 0, trim, toeOnBoard.x, toeHeight);
+    bench.same('seat rise', 0, built.seat * Math.sin(Math.atan(built.site.along)), sheet.seatRise, built.seat);
+  } else bench.within('trim', trim, toeOnBoard.x, toeHeight);
   bench.within('seat', 0, built.seat);
   bench.within('throat', 0, depth - sheet.gaugeLine);
   bench.within('plumb end', 0, built.end.y - built.endBottom.y);

@@ -4,8 +4,19 @@
  * rebuilds the stair from these alone.
  */
 import type { StairLayout } from '../layout/layoutStair';
+import { differingFeet } from '../stringer/stringer';
 import { inchMm, toMm } from '../units/exact';
 import { type Rounding, roundTo } from '../units/rounding';
+
+/** What is printed of one stringer where the floor falls across: where it stands, and its own foot. */
+export interface FootOnSheet {
+  /** Counted from the left when climbing, from 1. */
+  readonly stringer: number;
+  /** Its centre, from the face of the framing on the left. */
+  readonly fromLeft: number;
+  readonly toeHeight: number;
+  readonly diagonal: number;
+}
 
 export interface PrintedSheet {
   /** Millimetres that marks are rounded to; 0 for the unrounded sheet. */
@@ -20,9 +31,14 @@ export interface PrintedSheet {
   /** The top end of the last level cut: from the board's end, and square in from the edge. */
   readonly end: number;
   readonly endDepth: number;
+  /** The master's, where the feet differ. */
   readonly toeHeight: number;
-  /** Toe to the top end of the last level cut, straight across. */
+  /** How much higher the seat's back corner is than its toe, on a floor that rises that way. */
+  readonly seatRise: number;
+  /** Toe to the top end of the last level cut, straight across; the master's, where the feet differ. */
   readonly diagonal: number;
+  /** From left to right; empty where one stringer is as another. */
+  readonly feet: readonly FootOnSheet[];
   /** Down from the upper subfloor as it is today. */
   readonly headerMark: number;
   /** Out from the header's face to the stringer's toe, riser 1's finished face, nosing 1. */
@@ -56,6 +72,8 @@ function makeSheet(layout: StairLayout, step: number, ripStep: number): PrintedS
   const mark = (value: number) => onGrid(value, step, 'nearest');
   const rip = (value: number) => onGrid(value, ripStep, 'down');
   const { headerX } = stringer.top;
+  const { widthFraming } = layout.job.survey;
+  const middle = widthFraming === null ? 0 : toMm(widthFraming) / 2;
   return {
     step,
     ripStep,
@@ -65,7 +83,14 @@ function makeSheet(layout: StairLayout, step: number, ripStep: number): PrintedS
     end: mark(stringer.firstMark + stringer.endMark),
     endDepth: mark(stringer.tipInset + stringer.top.lastLevelCut * flight.sin),
     toeHeight: mark(stringer.heel.firstRiserCut),
+    seatRise: mark(stringer.heel.heelY - stringer.heel.toeY),
     diagonal: mark(stringer.diagonal),
+    feet: differingFeet(stringer).map((foot) => ({
+      stringer: foot.stringer,
+      fromLeft: mark(middle + foot.across),
+      toeHeight: mark(foot.heel.firstRiserCut),
+      diagonal: mark(foot.diagonal),
+    })),
     headerMark: mark(stringer.top.topBelowSubfloor),
     toeMark: mark(headerX - flight.riserThickness),
     riserMark: mark(headerX),

@@ -3,7 +3,7 @@
  *
  * Nothing of the layout is used but its printed numbers, and nothing of the printed numbers but
  * what one can do with them. The points are marked on a board; the board is stood with its toe on
- * the floor that will be there and swung until its top meets the header mark. That swing, and not
+ * the floor that will be there, at its own place across, and swung until its top meets the header mark. That swing, and not
  * the pitch that the layout computed, gives every height and every run that is then measured.
  *
  * Frames: the board has u along the crown edge from its end and v square in; the elevation has
@@ -11,11 +11,14 @@
  */
 import { type Point, point } from '../geometry/point';
 import type { StairJob } from '../job/stairJob';
-import { toMm } from '../units/exact';
-import type { PrintedSheet } from './printedSheet';
+import { toMm, ZERO } from '../units/exact';
+import type { FootOnSheet, PrintedSheet } from './printedSheet';
 
 export interface Site {
-  readonly seatY: number;
+  /** Height of what the stringer stands on, at x from riser 1's finished face and y right of the centre line. */
+  readonly seatAt: (x: number, y: number) => number;
+  /** Rise of that floor toward the header, for each length. */
+  readonly along: number;
   readonly upperToday: number;
   readonly upperFinished: number;
 }
@@ -35,32 +38,45 @@ export interface Rebuilt {
   readonly seat: number;
 }
 
-/** Where the floors are and will be, straight from the survey. */
-export function siteOf(job: StairJob): Site {
+/**
+ * Where the floors are and will be, straight from the survey.
+ * @param riserMark as printed: how far out from the header riser 1 comes to stand on the sloping floor
+ */
+export function siteOf(job: StairJob, riserMark: number): Site {
   const { survey } = job;
+  const along = toMm(survey.fallAlong.fall) / toMm(survey.fallAlong.over);
+  const across = toMm(survey.fallAcross.fall) / toMm(survey.fallAcross.over);
+  const stoodAt = survey.readingFromHeader === null ? riserMark : toMm(survey.readingFromHeader);
   const lowerToday = -toMm(survey.lowerToAdd.amount);
-  const upperToday = lowerToday + toMm(survey.footBelowReading) + toMm(survey.rise);
+  // Farther out than the tape stood, the floor lies lower by its fall.
+  const lower = toMm(survey.footBelowReading) + (riserMark - stoodAt) * along;
+  const upperToday = lowerToday + lower + toMm(survey.rise);
+  const seat = survey.lowerLaid === 'before-stairs' ? 0 : lowerToday;
   return {
-    seatY: survey.lowerLaid === 'before-stairs' ? 0 : lowerToday,
+    seatAt: (x, y) => seat + x * along - y * across,
+    along,
     upperToday,
     upperFinished: upperToday + toMm(survey.upperToAdd.amount),
   };
 }
 
-export function rebuild(job: StairJob, sheet: PrintedSheet): Rebuilt {
-  const site = siteOf(job);
+/** @param foot which stringer is stood up, and with it where on the floor; left out where all are alike */
+export function rebuild(job: StairJob, sheet: PrintedSheet, foot?: FootOnSheet): Rebuilt {
+  const site = siteOf(job, sheet.riserMark);
+  const across = foot === undefined ? 0 : foot.fromLeft - toMm(job.survey.widthFraming ?? ZERO) / 2;
+  const { toeHeight } = foot ?? sheet;
   const inset = toMm(job.stringer.tipInset);
   const depth = toMm(job.stringer.stockDepth);
   const first = point(sheet.tips[0] as number, inset);
-  const firstY = site.seatY + sheet.toeHeight;
+  const toeX = toMm(job.steps.riserThickness);
+  const firstY = site.seatAt(toeX, across) + toeHeight;
   const endY = site.upperToday - sheet.headerMark;
   const swing = swingOf(point(sheet.end - first.x, sheet.endDepth - inset), endY - firstY);
   const sin = Math.sin(swing);
   const cos = Math.cos(swing);
-  const toeX = toMm(job.steps.riserThickness);
   const place = (u: number, v: number): Point =>
     point(toeX + (u - first.x) * cos + (v - inset) * sin, firstY + (u - first.x) * sin - (v - inset) * cos);
-  const toeOnBoard = point(first.x - sheet.toeHeight * sin, inset + sheet.toeHeight * cos);
+  const toeOnBoard = point(first.x - toeHeight * sin, inset + toeHeight * cos);
   const plumb = (depth - sheet.endDepth) / cos;
   return {
     site,
@@ -70,7 +86,8 @@ export function rebuild(job: StairJob, sheet: PrintedSheet): Rebuilt {
     end: place(sheet.end, sheet.endDepth),
     endBottom: place(sheet.end - plumb * sin, depth),
     toeOnBoard,
-    seat: (depth - toeOnBoard.y) / sin,
+    // The floor meets the edge at the angle by which the board is steeper than it.
+    seat: (depth - toeOnBoard.y) / Math.sin(swing - Math.atan(site.along)),
   };
 }
 

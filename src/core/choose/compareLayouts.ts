@@ -7,7 +7,7 @@ import { chooseRules, limitFor, type RuleSet } from '../codes/rulePack';
 import type { JobText } from '../job/jobText';
 import { readStair } from '../job/readStair';
 import type { StairJob } from '../job/stairJob';
-import { fewestRisers, sumRise } from '../layout/flight';
+import { fewestOnFloor, sumRise } from '../layout/slope';
 import { type JudgedPlan, planStair, type RuleBook } from '../plan/planStair';
 import type { Problem } from '../result';
 import { add, compare, type Exact, inch, sign, subtract, toMm, whole } from '../units/exact';
@@ -110,15 +110,15 @@ export function applyAlternative(
 
 function chosenOf(stair: StairJob, rules: RuleSet): Chosen | null {
   const run = stair.steps.run ?? limitFor(rules, 'tread.min');
-  const risers = stair.steps.risers === 'auto' ? fewestFor(stair, rules) : stair.steps.risers;
-  return run === null || risers === null ? null : { risers, run };
+  if (run === null) return null;
+  const risers = stair.steps.risers === 'auto' ? fewestFor(stair, rules, run) : stair.steps.risers;
+  return risers === null ? null : { risers, run };
 }
 
-function fewestFor(stair: StairJob, rules: RuleSet): number | null {
+function fewestFor(stair: StairJob, rules: RuleSet, run: Exact): number | null {
   const riserMax = limitFor(rules, 'riser.max');
-  const totalRise = sumRise(stair.survey);
-  if (riserMax === null || sign(riserMax) <= 0 || sign(totalRise) <= 0) return null;
-  return fewestRisers(totalRise, riserMax);
+  if (riserMax === null || sign(riserMax) <= 0 || sign(sumRise(stair, 2, run)) <= 0) return null;
+  return fewestOnFloor(stair, run, riserMax);
 }
 
 function countsAround(chosen: number): readonly number[] {

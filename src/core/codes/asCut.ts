@@ -4,6 +4,7 @@
  */
 import { atMost } from '../geometry/tolerance';
 import type { StairLayout } from '../layout/layoutStair';
+import { spreadAsCut } from '../stringer/asCut';
 import { toMm } from '../units/exact';
 import type { Status } from './judge';
 import type { RuleSet } from './rulePack';
@@ -26,7 +27,7 @@ interface AsCutFigure {
 }
 
 const AS_CUT: Readonly<Record<string, AsCutFigure>> = {
-  'variation.riser.max': { field: 'asCut.spread', figure: ({ stringer }) => stringer.asCut.spread },
+  'variation.riser.max': { field: 'asCut.spread', figure: ({ stringer }) => spreadAsCut(stringer.feet) },
   'variation.riser.adjacent.max': { field: 'asCut.adjacent', figure: greatestStep },
   'variation.riser.nominal.max': { field: 'asCut.nominal', figure: greatestMiss },
 };
@@ -48,10 +49,13 @@ function statusOf(actualMm: number, limitMm: number | null): Status {
 }
 
 function greatestStep({ stringer }: StairLayout): number {
-  const { risers } = stringer.asCut;
-  return Math.max(...risers.slice(1).map((riser, i) => Math.abs(riser - (risers[i] as number))));
+  const steps = stringer.feet.flatMap(({ asCut: { risers } }) =>
+    risers.slice(1).map((riser, i) => Math.abs(riser - (risers[i] as number))),
+  );
+  return Math.max(...steps);
 }
 
 function greatestMiss({ stringer, flight }: StairLayout): number {
-  return Math.max(...stringer.asCut.risers.map((riser) => Math.abs(riser - flight.unitRise)));
+  const misses = stringer.feet.flatMap(({ asCut }) => asCut.risers.map((riser) => Math.abs(riser - flight.unitRise)));
+  return Math.max(...misses);
 }

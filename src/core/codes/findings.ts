@@ -93,7 +93,8 @@ function buildFindings(layout: StairLayout, rules: RuleSet): Finding[] {
     findings.push(build(layout, 'headerContact', bearing.contact, top.plumbCut * BUILD.bearingShare));
   }
   if (kicker !== null) {
-    findings.push(build(layout, 'kicker.toe', heel.firstRiserCut - kicker.height, BUILD.kickerLeast));
+    const shortest = Math.min(...stringer.feet.map((foot) => foot.heel.firstRiserCut));
+    findings.push(build(layout, 'kicker.toe', shortest - kicker.height, BUILD.kickerLeast));
     findings.push(build(layout, 'kicker.seat', heel.seat - kicker.width, BUILD.kickerLeast));
   }
   return [...findings, ...asCutFindings(layout, rules)];

@@ -16,9 +16,12 @@ import {
   headroom,
   leavesThroat,
   type Measure,
+  riserVariation,
+  shortestRiser,
   stockDepth,
   stockThickness,
   stringerSpacing,
+  tallestRiser,
   throat,
   totalRise,
   twoRisesAndRun,
@@ -63,7 +66,7 @@ export function judge(layout: StairLayout, limit: Limit, rules: RuleSet, doubt: 
   if (limit.field === 'openRiser.allowed') return judgeOpenRisersAllowed(layout, limit);
   const entry = Object.hasOwn(JUDGES, limit.field) ? JUDGES[limit.field] : undefined;
   if (entry === undefined) return NOT_CHECKED;
-  if (isVariation(limit.field) && limit.value === UNIFORM) return { status: 'meets', actual: 0, readAgain: [] };
+  if (isVariation(limit.field) && limit.value === UNIFORM) return judgeAlike(layout, limit);
   if (limit.exact === null) return NOT_CHECKED;
   return entry({ layout, limit: { ...limit, exact: limit.exact }, rules, doubt });
 }
@@ -80,8 +83,8 @@ export function isPartOfAnother(field: string, rules: RuleSet): boolean {
 }
 
 const JUDGES: Readonly<Record<string, Judge>> = {
-  'riser.max': (asked) => noMoreThan(asked, unitRise(asked.layout)),
-  'riser.min': (asked) => noLessThan(asked, unitRise(asked.layout)),
+  'riser.max': (asked) => noMoreThan(asked, tallestRiser(asked.layout)),
+  'riser.min': (asked) => noLessThan(asked, shortestRiser(asked.layout)),
   // The riser boards of this flight stand plumb, and so do its cuts.
   'riser.slope.max': (asked) => noMoreThan(asked, chosen(ZERO)),
   'tread.min': (asked) => noLessThan(asked, chosen(asked.layout.flight.exact.run)),
@@ -94,9 +97,11 @@ const JUDGES: Readonly<Record<string, Judge>> = {
   'pitch.max': (asked) => judgePitch(asked, (rise, riseAtLimit) => compare(rise, riseAtLimit) <= 0),
   'nosing.min': judgeNosing,
   'nosing.max': (asked) => noMoreThan(asked, chosen(asked.layout.flight.exact.nosing)),
-  'variation.riser.max': uniform,
-  'variation.riser.adjacent.max': uniform,
-  'variation.riser.nominal.max': uniform,
+  'variation.riser.max': (asked) => orNotChecked(riserVariation(asked.layout, 'whole'), (m) => noMoreThan(asked, m)),
+  'variation.riser.adjacent.max': (asked) =>
+    orNotChecked(riserVariation(asked.layout, 'half'), (m) => noMoreThan(asked, m)),
+  'variation.riser.nominal.max': (asked) =>
+    orNotChecked(riserVariation(asked.layout, 'half'), (m) => noMoreThan(asked, m)),
   'variation.tread.max': uniform,
   'variation.tread.adjacent.max': uniform,
   'variation.tread.nominal.max': uniform,
@@ -167,7 +172,14 @@ function orNotChecked(measure: Measure | null, by: (measure: Measure) => Judgeme
   return measure === null ? NOT_CHECKED : by(measure);
 }
 
-/** A straight flight laid out from one unit rise, run and nosing has no variation before it is cut. */
+/** Where all must be alike and no number is given, what a sloping floor does to riser 1 is not judged. */
+function judgeAlike(layout: StairLayout, { field }: Limit): Judgement {
+  const variation = field.startsWith('variation.riser.') ? riserVariation(layout, 'whole') : chosen(ZERO);
+  if (variation === null || sign(variation.exact) !== 0) return NOT_CHECKED;
+  return { status: 'meets', actual: 0, readAgain: [] };
+}
+
+/** A straight flight laid out from one run and nosing has no variation of them before it is cut. */
 function uniform(asked: Case): Judgement {
   return noMoreThan(asked, chosen(ZERO));
 }

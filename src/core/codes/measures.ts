@@ -6,13 +6,16 @@
  * O the opening, and y the height of the nosing line under the opening's edge:
  *
  *   H          dH/dM = 1            R = H / N       dR/dM = 1 / N
+ *   riser 1    R ± |py| W / 2       d/dfall = W / 2 over, d/dW = |py| / 2, at the edges between skirts
  *   headroom   H − Df − y           y = R + (R/G)(x + n), x falling by 1 for each that O grows:
  *              d/dM = 1 − y / H     d/dO = R / G    d/dDf = −1
  *   throat     d − e − RG / U       d/dd = 1         d/dR = −(G/U)³
  *
  * What was chosen (a run, a nosing) and what is made to a thickness is no reading and moves nothing.
  */
+import { type AcrossFlight, acrossFlight, steepness } from '../layout/acrossFlight';
 import type { StairLayout } from '../layout/layoutStair';
+import { headerFace, slopeAlong } from '../layout/slope';
 import {
   add,
   compare,
@@ -57,6 +60,52 @@ export function totalRise(layout: StairLayout): Measure {
 export function unitRise(layout: StairLayout): Measure {
   const { exact, risers } = layout.flight;
   return { exact: exact.unitRise, readings: readRise(layout, divide(whole(1), whole(risers))) };
+}
+
+/** The tallest riser: on a floor that falls across, riser 1 at the lower edge. */
+export function tallestRiser(layout: StairLayout): Measure {
+  return edgeRiser(layout, 'tallest', 1);
+}
+
+export function shortestRiser(layout: StairLayout): Measure {
+  return edgeRiser(layout, 'shortest', -1);
+}
+
+function edgeRiser(layout: StairLayout, which: 'tallest' | 'shortest', way: 1 | -1): Measure {
+  const across = acrossFlight(layout);
+  const unit = unitRise(layout);
+  if (across === null) return unit;
+  const half = acrossReadings(layout, across).map(({ key, weight }) => ({
+    key,
+    weight: divide(times(weight, way), whole(2)),
+  }));
+  return { exact: across[which], readings: [...unit.readings, ...half] };
+}
+
+/**
+ * How far risers of one flight differ before any is cut: the floor's fall between the skirts, or the part of
+ * it by which riser 1 differs from its neighbour, and from what was planned. Null where nobody has measured
+ * how wide the stair is.
+ */
+export function riserVariation(layout: StairLayout, part: 'whole' | 'half'): Measure | null {
+  if (sign(layout.flight.exact.slopeAcross) === 0) return chosen(ZERO);
+  const across = acrossFlight(layout);
+  if (across === null) return null;
+  const share = whole(part === 'whole' ? 1 : 2);
+  return {
+    exact: divide(across.spread, share),
+    readings: acrossReadings(layout, across).map(({ key, weight }) => ({ key, weight: divide(weight, share) })),
+  };
+}
+
+/** What the fall between the skirts is read from. */
+function acrossReadings(layout: StairLayout, across: AcrossFlight): readonly Reading[] {
+  const { fall, over } = layout.job.survey.fallAcross;
+  const way = whole(sign(fall));
+  return [
+    { key: 'survey.fallAcross', weight: divide(multiply(way, across.between), over) },
+    { key: 'survey.widthFraming', weight: steepness(layout) },
+  ];
 }
 
 export function twoRisesAndRun(layout: StairLayout): Measure {
@@ -141,9 +190,24 @@ function size(weight: Exact): Exact {
   return sign(weight) < 0 ? negate(weight) : weight;
 }
 
-/** The reading from floor to floor, and what the foot lies lower, where that was read too. */
+/** The reading from floor to floor, and what the foot lies lower, where that was read too or comes of a slope. */
 function readRise(layout: StairLayout, weight: Exact): readonly Reading[] {
-  return [{ key: 'survey.rise', weight }, ...readIfTyped(layout, 'survey.footBelowReading', weight)];
+  return [
+    { key: 'survey.rise', weight },
+    ...readIfTyped(layout, 'survey.footBelowReading', weight),
+    ...readSlope(layout).map((reading) => ({ ...reading, weight: multiply(reading.weight, weight) })),
+  ];
+}
+
+/** px (X − r), with px a fall over a length: by (X − r) / over for the fall, and by −px for the tape's place. */
+function readSlope({ job, flight }: StairLayout): readonly Reading[] {
+  const { readingFromHeader, fallAlong } = job.survey;
+  if (readingFromHeader === null || sign(fallAlong.fall) === 0) return [];
+  const beyond = subtract(headerFace(job, flight.risers, flight.exact.run), readingFromHeader);
+  return [
+    { key: 'survey.fallAlong', weight: divide(beyond, fallAlong.over) },
+    { key: 'survey.readingFromHeader', weight: negate(slopeAlong(job.survey)) },
+  ];
 }
 
 /** What the program filled in was read by nobody. */

@@ -6,7 +6,7 @@ import { type Point, point } from '../geometry/point';
 import type { StairLayout } from '../layout/layoutStair';
 import type { StairPlan } from '../plan/planStair';
 import type { About, Box, Drawing, DrawingWord, DrawingWords, ShapeMark, View } from './drawing';
-import { drawHouse } from './elevationHouse';
+import { drawHouse, finishedFloor } from './elevationHouse';
 import { drawWood } from './elevationWood';
 import { figureOf } from './figures';
 import { captionLines, Sketch } from './sketch';
@@ -35,27 +35,34 @@ interface Detail {
 /** The toe and heel on the floor, with the first cut and the first riser. */
 export function drawHeel(plan: Pick<StairPlan, 'layout' | 'sheet'>, view: View, words: DrawingWords): Drawing {
   const { flight, stringer } = plan.layout;
-  const floor = Math.min(0, -flight.lowerToAdd, flight.seatHeight);
+  const { heel } = stringer;
+  const floor = Math.min(0, -flight.lowerToAdd, flight.seatHeight) + Math.min(0, heel.toeY - flight.seatHeight);
   const detail = beginDetail(plan.layout, view, words, {
     left: -flight.run * 0.45,
     right: Math.max(flight.run * 1.25, stringer.heel.heelX + flight.run * 0.2),
     bottom: floor - flight.unitRise * 0.2,
     top: flight.unitRise * 1.5,
   });
-  dimension(detail, 'unitRise', 0, flight.unitRise, 'left', [detail.box.left, -flight.nosing], 'unitRise');
-  const cut = flight.seatHeight + stringer.heel.firstRiserCut;
+  const front = finishedFloor(plan.layout)(0);
+  dimension(detail, riserWord(front), front, flight.unitRise, 'left', [detail.box.left, -flight.nosing], 'unitRise');
+  const cut = heel.toeY + heel.firstRiserCut;
   // What is marked says the number that is marked: two numbers for one cut would each be believed by somebody.
   dimension(
     detail,
     'firstCut',
-    flight.seatHeight,
+    heel.toeY,
     cut,
     'right',
-    [stringer.heel.heelX, flight.run + flight.riserThickness],
+    [heel.heelX, flight.run + flight.riserThickness],
     'firstCut',
     plan.sheet.toeHeight,
   );
   return finish(detail);
+}
+
+/** Beside the centre line of a floor that falls across, riser 1 is no unit rise. */
+function riserWord(front: number): DrawingWord {
+  return front === 0 ? 'unitRise' : 'firstRiserHere';
 }
 
 /** The plumb end at the header, with the header mark and what bears. */

@@ -130,7 +130,10 @@ export type DrawingWord =
   | 'firstCutMarked'
   | 'levelSpan'
   | 'slopeSpan'
-  | 'throatLeft';
+  | 'throatLeft'
+  | 'floorHigher'
+  | 'floorLower'
+  | 'firstRiserHere';
 
 /** Size in pixels of the place where the drawing will be shown. */
 export interface View {

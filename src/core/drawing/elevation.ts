@@ -9,7 +9,7 @@ import type { StairLayout } from '../layout/layoutStair';
 import type { StairPlan } from '../plan/planStair';
 import type { Box, Drawing, DrawingWords, View } from './drawing';
 import { dimensionElevation } from './elevationDimensions';
-import { drawHouse } from './elevationHouse';
+import { drawHouse, finishedFloor } from './elevationHouse';
 import { drawWood } from './elevationWood';
 import { Sketch } from './sketch';
 
@@ -81,10 +81,13 @@ function extentOf(layout: StairLayout, house: number): Box {
   const { flight, stringer, opening } = layout;
   const floor = Math.min(0, -flight.lowerToAdd, flight.seatHeight);
   const front = -flight.nosing - Math.max(house / 2, flight.run);
+  const left = opening.edgeX === null ? front : Math.min(front, opening.edgeX - house);
+  const right = stringer.top.headerX + house;
+  const finished = finishedFloor(layout);
   return {
-    left: opening.edgeX === null ? front : Math.min(front, opening.edgeX - house),
-    right: stringer.top.headerX + house,
-    bottom: floor - GROUND,
+    left,
+    right,
+    bottom: floor + Math.min(0, finished(left), finished(right)) - GROUND,
     top: Math.max(flight.totalRise, flight.totalRise - flight.upperToAdd) + ABOVE_FLOOR,
   };
 }

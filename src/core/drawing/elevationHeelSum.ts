@@ -3,9 +3,12 @@
  * twice, or not at all. It ends in what has been taken off already. Frame: layout/flight, y up.
  */
 import { type Point, point } from '../geometry/point';
+import { isPositive } from '../geometry/tolerance';
+import type { StairLayout } from '../layout/layoutStair';
 import { toMm } from '../units/exact';
 import type { Dimensioning } from './dimensioning';
 import type { About, DrawingWord, FigureText, Mark, Role } from './drawing';
+import { finishedFloor } from './elevationHouse';
 import { figureOf } from './figures';
 import { contentEms, type Sketch, TYPE, textBox } from './sketch';
 
@@ -34,10 +37,13 @@ export function drawHeelSum(to: Dimensioning): void {
   const { flight, stringer } = layout;
   sketch.placeFirst(
     LEVELS.map((level) => {
-      const bottom = Math.max(0, -flight.lowerToAdd) + sketch.px(level);
+      // On a slope the floor rises under the sum, to its far end.
+      const floor = finishedFloor(layout);
+      const highest = Math.max(floor(0), floor(extent.right));
+      const bottom = highest + Math.max(0, -flight.lowerToAdd) + sketch.px(level);
       const top = bottom + sketch.px(LINE * lines.length);
       // Clear of the lower edge, which rises from the heel along the pitch.
-      const edge = stringer.heel.heelX + ((top - flight.seatHeight) * flight.run) / flight.unitRise;
+      const edge = stringer.heel.heelX + ((top - stringer.heel.heelY) * flight.run) / flight.unitRise;
       const left = edge + sketch.px(AIR);
       const column = left + figures;
       const right = column + sketch.px(GAP) + captions;
@@ -47,7 +53,7 @@ export function drawHeelSum(to: Dimensioning): void {
         lineOfSum(sketch, line, point(column, height(row + 0.5)), caption),
       );
       const total = lines.length - 2;
-      const foot = point(stringer.heel.heelX + sketch.px(6), flight.seatHeight + sketch.px(8));
+      const foot = point(stringer.heel.heelX + sketch.px(6), stringer.heel.heelY + sketch.px(8));
       return [
         ...sum,
         open('tick', point(left, height(total)), point(right, height(total))),
@@ -102,6 +108,7 @@ function linesOf({ layout, sheet }: Dimensioning): readonly SumLine[] {
           } as const,
         ]
       : []),
+    ...slopeLine(layout),
     { sign: '', content: figureOf(sheet.toeHeight, units), word: 'firstCutMarked', about: 'firstCut' },
     {
       sign: '',
@@ -110,4 +117,13 @@ function linesOf({ layout, sheet }: Dimensioning): readonly SumLine[] {
       about: 'drop',
     },
   ];
+}
+
+/** How much higher or lower the sloping floor is under this toe than at the landing line. */
+function slopeLine({ flight, stringer, job }: StairLayout): readonly SumLine[] {
+  const lower = flight.seatHeight - stringer.heel.toeY;
+  if (!isPositive(Math.abs(lower))) return [];
+  const about = stringer.master.stringer === 0 ? 'survey.fallAlong' : 'survey.fallAcross';
+  const content = figureOf(Math.abs(lower), job.units);
+  return [{ sign: lower > 0 ? '+' : '−', content, word: lower > 0 ? 'floorLower' : 'floorHigher', about }];
 }

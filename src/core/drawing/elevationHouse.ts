@@ -23,14 +23,24 @@ export function drawHouse(sketch: Sketch, layout: StairLayout, extent: Box): voi
 }
 
 function drawLowerFloor(sketch: Sketch, layout: StairLayout, extent: Box): void {
-  const today = -layout.flight.lowerToAdd;
+  const finished = finishedFloor(layout);
+  const today = (x: number) => finished(x) - layout.flight.lowerToAdd;
   const step = sketch.px(HATCH_PIXELS);
-  const deep = Math.min(step * 0.8, today - extent.bottom);
+  const lowest = Math.min(today(extent.left), today(extent.right));
+  const deep = Math.min(step * 0.8, lowest - extent.bottom);
   for (let x = extent.left + deep; x < extent.right; x += step) {
-    sketch.line('ground-hatch', point(x, today), point(x - deep, today - deep));
+    sketch.line('ground-hatch', point(x, today(x)), point(x - deep, today(x) - deep));
   }
-  drawFloor(sketch, { left: extent.left, right: extent.right }, today, 0, layout.job.survey.lowerToAdd, LOWER);
+  drawFloor(sketch, { left: extent.left, right: extent.right }, today, finished, layout.job.survey.lowerToAdd, LOWER);
 }
+
+/** The finished lower floor in front of and under the stringer that is drawn, which may stand beside the centre line. */
+export function finishedFloor({ flight, stringer }: StairLayout): (x: number) => number {
+  const aside = flight.slopeAcross * stringer.master.across;
+  return (x) => flight.slopeAlong * x + aside;
+}
+
+const level = (y: number) => () => y;
 
 const LOWER = 'survey.lowerToAdd';
 const UPPER = 'survey.upperToAdd';
@@ -39,16 +49,18 @@ const UPPER = 'survey.upperToAdd';
 function drawFloor(
   sketch: Sketch,
   span: { readonly left: number; readonly right: number },
-  today: number,
-  finished: number,
+  today: (x: number) => number,
+  finished: (x: number) => number,
   finish: Finish,
   about: string,
 ): void {
-  const across = (y: number) => [point(span.left, y), point(span.right, y)];
+  const { left, right } = span;
+  const across = (y: (x: number) => number) => [point(left, y(left)), point(right, y(right))];
   sketch.lineAbout('survey.rise', 'floor-today', ...across(today));
   sketch.keepClear(...across(today));
-  if (finish.known === 'unknown') sketch.lineAbout(about, 'unknown', ...across(today + sketch.px(UNKNOWN_PIXELS)));
-  else if (finished !== today) sketch.lineAbout(about, 'to-come', ...across(finished));
+  const over = sketch.px(UNKNOWN_PIXELS);
+  if (finish.known === 'unknown') sketch.lineAbout(about, 'unknown', ...across((x) => today(x) + over));
+  else if (finished(left) !== today(left)) sketch.lineAbout(about, 'to-come', ...across(finished));
 }
 
 /** How far over the floor of today the dots of an unknown finish lie. */
@@ -72,7 +84,7 @@ function drawUpperFloor(sketch: Sketch, layout: StairLayout, face: number, away:
   sketch.rectangle(role, Math.min(plies, away), bottom, Math.max(plies, away), headerTop);
   sketch.crossCut(role, Math.min(face, plies), bottom, Math.max(face, plies), headerTop, 'survey.headerDepth');
   sketch.rectangle('house', span.left, headerTop, span.right, today, 'survey.upperSubfloor');
-  drawFloor(sketch, span, today, finished, job.survey.upperToAdd, UPPER);
+  drawFloor(sketch, span, level(today), level(finished), job.survey.upperToAdd, UPPER);
   breakOff(sketch, away, bottom, today, side);
   const lower = job.survey.floorDepth === null ? bottom : finished - toMm(job.survey.floorDepth);
   sketch.keepClear(point(face, today), point(face, Math.min(bottom, lower)));

@@ -1,5 +1,7 @@
 /** What is built: stringer, kicker, hanger, risers, treads, landing nosing. Frame: layout/flight, y up. */
+import { point } from '../geometry/point';
 import { hasHangerBoard, isHung } from '../job/stairJob';
+import { floorHeight } from '../layout/flight';
 import type { StairLayout } from '../layout/layoutStair';
 import { toMm } from '../units/exact';
 import type { Sketch } from './sketch';
@@ -12,8 +14,14 @@ export function drawWood(sketch: Sketch, layout: StairLayout): void {
   sketch.shape('stringer', stringer.outline, 'stringer.stockDepth');
   if (stringer.kicker !== null) {
     const { width, height } = stringer.kicker;
+    const { heel, master } = stringer;
     const x = flight.riserThickness;
-    sketch.crossCut('kicker', x, flight.seatHeight, x + width, flight.seatHeight + height, 'stringer.kicker');
+    const back = floorHeight(flight, x + width, master.across);
+    if (flight.slopeAlong === 0) sketch.crossCut('kicker', x, back, x + width, back + height, 'stringer.kicker');
+    else {
+      const corners = [point(x, heel.toeY), point(x + width, back), point(x + width, back + height)];
+      sketch.shape('kicker', [...corners, point(x, heel.toeY + height)], 'stringer.kicker');
+    }
   }
   drawHanger(sketch, layout);
   drawRisers(sketch, layout);
@@ -35,12 +43,18 @@ function drawRisers(sketch: Sketch, layout: StairLayout): void {
   const lift = job.steps.joint === 'riser-on-tread' ? flight.treadThickness : 0;
   for (let i = 1; i <= flight.risers; i += 1) {
     const face = (i - 1) * flight.run;
-    const foot = i === 1 ? flight.seatHeight : (i - 1) * flight.unitRise - flight.treadThickness + lift;
+    const foot = i === 1 ? underRiser(layout) : (i - 1) * flight.unitRise - flight.treadThickness + lift;
     const atTop = i === flight.risers && isHung(job.stringer.top);
     if (atTop && job.stringer.top === 'hanger-is-riser') return;
     const head = atTop ? underLandingNosing(layout) : i * flight.unitRise - flight.treadThickness;
     sketch.rectangle('riser', face, foot, face + thick, head, 'steps.riserThickness');
   }
+}
+
+/** The board of riser 1 is scribed to the floor: it is drawn down to the lower of its two edges. */
+function underRiser({ flight, stringer }: StairLayout): number {
+  const at = (x: number) => floorHeight(flight, x, stringer.master.across);
+  return Math.min(at(0), at(flight.riserThickness));
 }
 
 function drawTreads(sketch: Sketch, layout: StairLayout): void {

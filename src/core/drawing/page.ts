@@ -99,6 +99,8 @@ export type PaperWord =
   | 'tileHeights'
   | 'triangle'
   | 'heel'
+  | 'heelOf'
+  | 'stringerOf'
   | 'topEnd'
   | 'stringer'
   | 'marksStrip'

@@ -4,6 +4,7 @@
  */
 import { point } from '../geometry/point';
 import type { StairPlan } from '../plan/planStair';
+import { type Foot, onFoot } from '../stringer/stringer';
 import { areaBefore, type Correction } from './correction';
 import type { Box, Mark } from './drawing';
 import { boxHeight, boxWidth, type PageDraft, type PaperWords, type TextMeasure, type Tile } from './page';
@@ -52,6 +53,32 @@ export function makeTemplate(
 
 /** @returns the sheets of one template, still without their frames */
 export function draftTemplate(
+  name: TemplateName,
+  plan: Pick<StairPlan, 'layout' | 'sheet'>,
+  options: TemplateOptions,
+  words: PaperWords,
+  measure: TextMeasure,
+): readonly PageDraft[] {
+  const { feet, master } = plan.layout.stringer;
+  if ((name !== 'heel' && name !== 'stringer') || master.stringer === 0) {
+    return draftOne(name, plan, options, words, measure);
+  }
+  // A heel for each stringer whose foot differs; the whole board once, and it says whose it is.
+  return (name === 'heel' ? feet : [master]).flatMap((foot) => {
+    const title = words(name === 'heel' ? 'heelOf' : 'stringerOf', { stringer: foot.stringer, count: feet.length });
+    return draftOne(name, standingOn(plan, foot), options, words, measure).map((draft) => ({ ...draft, title }));
+  });
+}
+
+function standingOn({ layout, sheet }: Pick<StairPlan, 'layout' | 'sheet'>, foot: Foot) {
+  const own = sheet.feet.find(({ stringer }) => stringer === foot.stringer);
+  return {
+    layout: { ...layout, stringer: onFoot(layout.stringer, foot) },
+    sheet: own === undefined ? sheet : { ...sheet, toeHeight: own.toeHeight, diagonal: own.diagonal },
+  };
+}
+
+function draftOne(
   name: TemplateName,
   plan: Pick<StairPlan, 'layout' | 'sheet'>,
   options: TemplateOptions,

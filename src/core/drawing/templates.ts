@@ -75,31 +75,33 @@ export const makeHeel: Maker = ({ layout }, words, measure) => {
   const box: Box = {
     left: flight.riserThickness - ROUND,
     right: Math.max(corner.x, heel.heelX) + ROUND,
-    bottom: flight.seatHeight - ROUND,
+    bottom: Math.min(heel.toeY, heel.heelY) - ROUND,
     top: first.y + CROWN_SHOWN,
   };
   const pen = new Pen(layout, words, measure);
   pen.piece(box, first);
-  for (const at of [first, corner, point(heel.heelX, flight.seatHeight)]) pen.sketch.cross('registration', at, CROSS);
+  for (const at of [first, corner, point(heel.heelX, heel.heelY)]) pen.sketch.cross('registration', at, CROSS);
   const toeX = flight.riserThickness;
   pen.label(point(toeX + 9, first.y - 34), 'start', 'firstPlumbCut', heel.firstRiserCut);
   pen.word(point(toeX + 9, first.y - 48), 'start', 'alreadyDropped', 'small');
   pen.label(point((first.x + corner.x) / 2 + 14, first.y - 12), 'middle', 'levelCut', corner.x - first.x);
+  const highest = Math.max(heel.toeY, heel.heelY);
   const bearingFrom = toeX + (kicker?.width ?? 0);
   const seatMiddle = (bearingFrom + heel.heelX) / 2;
   if (heel.heelX - bearingFrom > 40) {
-    pen.label(point(seatMiddle, flight.seatHeight + 11), 'middle', 'seat', heel.heelX - bearingFrom);
+    const along = heel.seat / (heel.heelX - toeX);
+    pen.label(point(seatMiddle, highest + 11), 'middle', 'seat', (heel.heelX - bearingFrom) * along);
   }
   if (kicker !== null) {
-    const over = flight.seatHeight + kicker.height + 21;
+    const over = highest + kicker.height + 21;
     pen.label(point(toeX + 9, over), 'start', 'kickerWide', kicker.width);
     pen.label(point(toeX + 50, over), 'start', 'kickerHigh', kicker.height);
   }
   pen.label(
-    point(seatMiddle, flight.seatHeight + Math.min(60, heel.firstRiserCut * 0.42)),
+    point(seatMiddle, highest + Math.min(60, heel.firstRiserCut * 0.42)),
     'middle',
     'tipToHeel',
-    distance(first, point(heel.heelX, flight.seatHeight)),
+    distance(first, point(heel.heelX, heel.heelY)),
   );
   return {
     name: 'heel',

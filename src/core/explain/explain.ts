@@ -5,14 +5,15 @@
  */
 import type { StairPlan } from '../plan/planStair';
 import { FLIGHT, POLE } from './flightMeasures';
+import { FLOOR, TOES } from './floorMeasures';
 import type { Explanation, Measure, PlainMeasure, RowMeasure } from './measures';
 import { CENTRES, SPACE } from './spaceMeasures';
 import { MARKS, STRINGER } from './stringerMeasures';
 import { type Entry, Teller } from './teller';
 import { RISER_RIPS, TOP } from './topMeasures';
 
-const PLAIN: Readonly<Record<PlainMeasure, Entry>> = { ...FLIGHT, ...STRINGER, ...TOP, ...SPACE };
-const ROWS: Readonly<Record<RowMeasure, Entry>> = { ...POLE, ...MARKS, ...RISER_RIPS, ...CENTRES };
+const PLAIN: Readonly<Record<PlainMeasure, Entry>> = { ...FLIGHT, ...FLOOR, ...STRINGER, ...TOP, ...SPACE };
+const ROWS: Readonly<Record<RowMeasure, Entry>> = { ...POLE, ...MARKS, ...RISER_RIPS, ...CENTRES, ...TOES };
 
 /** @returns null for a number that this stair does not have */
 export function explain(plan: StairPlan, measure: Measure): Explanation | null {

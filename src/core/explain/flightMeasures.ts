@@ -1,5 +1,7 @@
 /** Rise, run and pitch; story pole and framing square. Frame of the sums: layout/flight. */
 import { storyPole } from '../layout/storyPole';
+import { sign } from '../units/exact';
+import { along, sinceReading } from './floorMeasures';
 import type { PlainMeasure, RowMeasure } from './measures';
 import { type Entry, given, same, type Teller } from './teller';
 
@@ -9,15 +11,18 @@ export const FLIGHT = {
   totalRise: {
     ...mm,
     result: ({ layout }) => layout.flight.totalRise,
-    because: (tell) => ({
-      formula: 'totalRise',
-      terms: [
+    because: (tell) => {
+      const { readingFromHeader, fallAlong } = tell.job.survey;
+      const terms = [
         tell.length('M', 'survey.rise'),
         tell.length('foot', 'survey.footBelowReading'),
         tell.length('fU', 'survey.upperToAdd'),
         tell.length('fL', 'survey.lowerToAdd'),
-      ],
-    }),
+      ];
+      const fallsSince = readingFromHeader !== null && sign(fallAlong.fall) !== 0;
+      if (fallsSince) return { formula: 'totalRise.onSlope', terms: [...terms, ...sinceReading(tell)] };
+      return { formula: 'totalRise', terms };
+    },
   },
   risers: {
     unit: 'count',
@@ -26,7 +31,13 @@ export const FLIGHT = {
     because: (tell) => {
       const { risers } = tell.job.steps;
       if (risers !== 'auto') return given(tell.count('N', 'steps.risers', risers));
-      return { formula: 'risers.fewest', terms: [tell.of('H', 'totalRise'), tell.rule('Rmax', 'riser.max')] };
+      const { readingFromHeader, fallAlong } = tell.job.survey;
+      const terms = [tell.of('H', 'totalRise'), tell.rule('Rmax', 'riser.max')];
+      if (readingFromHeader !== null && sign(fallAlong.fall) !== 0) {
+        const perRiser = [tell.of('N', 'risers', 'count'), tell.of('G', 'run'), ...along(tell)];
+        return { formula: 'risers.fewest.onSlope', terms: [...terms, ...perRiser] };
+      }
+      return { formula: 'risers.fewest', terms };
     },
   },
   treads: {

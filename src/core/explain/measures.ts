@@ -14,6 +14,7 @@ const PLAIN_MEASURES = [
   'pitch',
   'stepLength',
   'seatHeight',
+  'floorAtToe',
   'notchDepth',
   'gaugeLine',
   'throat',
@@ -74,6 +75,7 @@ const ROW_MEASURES = [
   'poleToday',
   'poleCutToday',
   'stringerCentre',
+  'toe',
 ] as const;
 export type RowMeasure = (typeof ROW_MEASURES)[number];
 

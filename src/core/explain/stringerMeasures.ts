@@ -1,8 +1,9 @@
 /** The board, the bottom end, and every mark along the edge. Frames of the sums: layout/flight, stringer/board. */
 import { STOCK_LENGTHS } from '../stringer/board';
 import { inchMm } from '../units/exact';
+import { across, along, isLevel, scribedRiser } from './floorMeasures';
 import type { PlainMeasure, RowMeasure } from './measures';
-import type { Entry, Teller } from './teller';
+import type { Because, Entry, Teller } from './teller';
 
 const mm = { unit: 'mm', shown: 'fine' } as const;
 const mark = { unit: 'mm', shown: 'mark' } as const;
@@ -48,6 +49,7 @@ export const STRINGER = {
     result: ({ layout }) => layout.stringer.heel.drop,
     because: (tell) => {
       const tread = tell.length('t', 'steps.treadThickness');
+      if (!isLevel(tell.job.survey)) return { formula: 'drop.onSlope', terms: [tread, tell.of('floor', 'floorAtToe')] };
       if (standsOnFinish(tell)) return { formula: 'drop.floorFirst', terms: [tread] };
       return { formula: 'drop.floorLater', terms: [tread, tell.length('fL', 'survey.lowerToAdd')] };
     },
@@ -55,10 +57,11 @@ export const STRINGER = {
   seat: {
     ...mm,
     result: ({ layout }) => layout.stringer.heel.seat,
-    because: (tell) => ({
-      formula: 'seat',
-      terms: [...board(tell), tell.of('h1', 'firstCut'), tell.of('theta', 'pitch', 'rad')],
-    }),
+    because: (tell) => {
+      const terms = [...board(tell), tell.of('h1', 'firstCut'), tell.of('theta', 'pitch', 'rad')];
+      if (isLevel(tell.job.survey)) return { formula: 'seat', terms };
+      return { formula: 'seat.onSlope', terms: [...terms, ...along(tell)] };
+    },
   },
   kickerToe: {
     unit: 'mm',
@@ -135,7 +138,7 @@ export const STRINGER = {
         tell.of('E', 'stringerEnd'),
         tell.length('tr', 'steps.riserThickness'),
         tell.of('top', 'topHeight'),
-        tell.of('zs', 'seatHeight'),
+        isLevel(tell.job.survey) ? tell.of('zs', 'seatHeight') : tell.of('zs', 'floorAtToe'),
       ],
     }),
   },
@@ -185,14 +188,37 @@ export const MARKS = {
 } satisfies Partial<Record<RowMeasure, Entry>>;
 
 /** The floor that comes later gives some of the drop back. Riser 1's board is as high as the first cut. */
-export function firstCut(tell: Teller, formula: string) {
+export function firstCut(tell: Teller, formula: 'firstCut' | 'riserRip'): Because {
+  if (!isLevel(tell.job.survey)) return formula === 'firstCut' ? firstCutOnSlope(tell) : scribedRiser(tell);
   const terms = [tell.of('R', 'unitRise'), tell.length('t', 'steps.treadThickness')];
   if (standsOnFinish(tell)) return { formula: `${formula}.floorFirst`, terms };
   return { formula: `${formula}.floorLater`, terms: [...terms, tell.length('fL', 'survey.lowerToAdd')] };
 }
 
+function firstCutOnSlope(tell: Teller): Because {
+  const terms = [tell.of('R', 'unitRise'), tell.length('t', 'steps.treadThickness'), tell.of('floor', 'floorAtToe')];
+  return { formula: 'firstCut.onSlope', terms };
+}
+
+/** How far the floor in front of the master lies over the floor on the centre line. */
+function acrossAtMaster(tell: Teller) {
+  const { stringer } = tell.plan.layout.stringer.master;
+  return stringer === 0 ? [] : across(tell, stringer);
+}
+
 /** The toe height is rounded once, and riser 1 takes that rounding whole. */
-function firstAsCut(tell: Teller) {
+function firstAsCut(tell: Teller): Because {
+  const { survey } = tell.job;
+  if (!isLevel(survey)) {
+    const terms = [
+      tell.of('h1', 'firstCut'),
+      tell.length('step', 'markStep'),
+      tell.length('t', 'steps.treadThickness'),
+      tell.of('zs', 'floorAtToe'),
+      ...acrossAtMaster(tell),
+    ];
+    return { formula: terms.length > 4 ? 'asCut.first.across' : 'asCut.first', terms };
+  }
   return {
     formula: 'asCut.first',
     terms: [
@@ -221,8 +247,9 @@ function betweenAsCut(tell: Teller, step: number) {
 /** At the top of a hung stair: what riser 1 and the ticks leave of the rise. */
 function restAsCut(tell: Teller) {
   const { treads } = tell.plan.layout.flight;
+  const aside = acrossAtMaster(tell);
   return {
-    formula: 'asCut.rest',
+    formula: aside.length > 0 ? 'asCut.rest.across' : 'asCut.rest',
     terms: [
       tell.of('H', 'totalRise'),
       tell.of('first', 'asCut:1'),
@@ -232,6 +259,7 @@ function restAsCut(tell: Teller) {
       tell.of('tipLast', `tip:${treads}`),
       tell.length('step', 'markStep'),
       tell.of('theta', 'pitch', 'rad'),
+      ...aside,
     ],
   };
 }

@@ -7,6 +7,10 @@ import type { UnitSystem } from '../units/length';
 export type DefaultKey =
   | 'markStep'
   | 'survey.footBelowReading'
+  | 'survey.fallAlong'
+  | 'survey.fallAlongOver'
+  | 'survey.fallAcross'
+  | 'survey.fallAcrossOver'
   | 'survey.upperSubfloor'
   | 'survey.headerLining'
   | 'survey.wallboard'
@@ -26,6 +30,10 @@ export type DefaultKey =
 const IMPERIAL: Readonly<Record<DefaultKey, string>> = {
   markStep: '1/16 in',
   'survey.footBelowReading': '0 in',
+  'survey.fallAlong': '0 in',
+  'survey.fallAlongOver': '48 in',
+  'survey.fallAcross': '0 in',
+  'survey.fallAcrossOver': '48 in',
   'survey.upperSubfloor': '3/4 in',
   'survey.headerLining': '1/2 in',
   'survey.wallboard': '1/2 in',
@@ -46,6 +54,10 @@ const IMPERIAL: Readonly<Record<DefaultKey, string>> = {
 const METRIC: Readonly<Record<DefaultKey, string>> = {
   markStep: '0.5 mm',
   'survey.footBelowReading': '0 mm',
+  'survey.fallAlong': '0 mm',
+  'survey.fallAlongOver': '1200 mm',
+  'survey.fallAcross': '0 mm',
+  'survey.fallAcrossOver': '1200 mm',
   'survey.upperSubfloor': '22 mm',
   'survey.headerLining': '12.5 mm',
   'survey.wallboard': '12.5 mm',

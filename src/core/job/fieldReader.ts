@@ -4,12 +4,12 @@
  * the key's path in the file.
  */
 import { type Problem, problem } from '../result';
-import { type Exact, sign, ZERO } from '../units/exact';
+import { type Exact, sign, whole, ZERO } from '../units/exact';
 import { type LengthFault, parseLength, type UnitSystem } from '../units/length';
 import { type LoadFault, type LoadKind, parseLoad } from '../units/load';
 import { type DefaultKey, defaultText } from './defaults';
 import type { FinishText } from './jobText';
-import type { DefaultUsed, Finish } from './stairJob';
+import type { DefaultUsed, Fall, Finish } from './stairJob';
 
 export type FieldFault = LengthFault | LoadFault | 'value.notPositive' | 'value.count' | 'markStep.tooCoarse';
 
@@ -17,6 +17,11 @@ export interface LengthRules {
   readonly mayBeNegative?: boolean;
   /** For what would make no geometry at zero: a board without depth, a spacing of nothing. */
   readonly aboveZero?: boolean;
+}
+
+export interface FallText {
+  readonly fall: string | undefined;
+  readonly over: string | undefined;
 }
 
 export class FieldReader {
@@ -40,6 +45,13 @@ export class FieldReader {
   lengthOrDefault(key: DefaultKey, text: string | undefined, rules: LengthRules = {}): Exact {
     if (text !== undefined) return this.length(key, text, rules);
     return this.use(key, defaultText(key, this.units), rules);
+  }
+
+  /** @param isLevel nothing was said of any slope: then none has a length to fall over, and none is listed as used */
+  fall(key: 'survey.fallAlong' | 'survey.fallAcross', text: FallText, isLevel: boolean): Fall {
+    const fall = this.lengthOrDefault(key, text.fall, { mayBeNegative: true });
+    if (isLevel && text.over === undefined) return { fall, over: whole(1) };
+    return { fall, over: this.lengthOrDefault(`${key}Over`, text.over, { aboveZero: true }) };
   }
 
   lengthOrNone(key: string, text: string | undefined): Exact | null {

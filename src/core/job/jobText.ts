@@ -42,6 +42,11 @@ export interface StairText {
 export interface SurveyText {
   readonly rise: string;
   readonly footBelowReading?: string | undefined;
+  readonly readingFromHeader?: string | undefined;
+  readonly fallAlong?: string | undefined;
+  readonly fallAlongOver?: string | undefined;
+  readonly fallAcross?: string | undefined;
+  readonly fallAcrossOver?: string | undefined;
   readonly lowerToAdd?: FinishText | undefined;
   readonly lowerLaid?: LowerLaid | undefined;
   readonly upperToAdd?: FinishText | undefined;

@@ -67,11 +67,15 @@ function atTopLevel(problems: readonly Problem[]): Problem[] {
 }
 
 function readSurvey(reader: FieldReader, { survey }: StairText): Survey {
+  const isLevel = survey.fallAlong === undefined && survey.fallAcross === undefined;
   return {
     rise: reader.length('survey.rise', survey.rise),
     footBelowReading: reader.lengthOrDefault('survey.footBelowReading', survey.footBelowReading, {
       mayBeNegative: true,
     }),
+    readingFromHeader: reader.lengthOrNone('survey.readingFromHeader', survey.readingFromHeader),
+    fallAlong: reader.fall('survey.fallAlong', { fall: survey.fallAlong, over: survey.fallAlongOver }, isLevel),
+    fallAcross: reader.fall('survey.fallAcross', { fall: survey.fallAcross, over: survey.fallAcrossOver }, isLevel),
     lowerToAdd: reader.finish('survey.lowerToAdd', survey.lowerToAdd, { mayBeNegative: true }),
     lowerLaid: reader.choice('survey.lowerLaid', survey.lowerLaid, 'after-stairs'),
     upperToAdd: reader.finish('survey.upperToAdd', survey.upperToAdd, { mayBeNegative: true }),

@@ -27,9 +27,22 @@ export interface DefaultUsed {
   readonly used: string;
 }
 
+/**
+ * How much lower a floor gets over a length. Along: away from the header. Across: to the right when
+ * climbing. Negative where it rises that way.
+ */
+export interface Fall {
+  readonly fall: Exact;
+  readonly over: Exact;
+}
+
 export interface Survey {
   readonly rise: Exact;
   readonly footBelowReading: Exact;
+  /** How far out from the header's face the tape stood; null: where the flight lands. */
+  readonly readingFromHeader: Exact | null;
+  readonly fallAlong: Fall;
+  readonly fallAcross: Fall;
   readonly lowerToAdd: Finish;
   readonly lowerLaid: LowerLaid;
   readonly upperToAdd: Finish;

@@ -6,13 +6,17 @@
  * floor at its head, and the tops of its treads. Only risers with one end on what moved change, so
  * riser 1 and riser N take all of it, and each window is a sum of the limits and no search:
  *     riser 1 = R − foot + treads        riser N = R + head − treads
+ * On a floor that falls across, riser 1 is that on the centre line, and at the edges as much taller and shorter
+ * as without any change.
+ *
  * A lower floor that is laid before the stair carries the stringer with it: there it is the head that
  * moves, by as much the other way. A stringer level with the floor has both ends of riser N on itself;
  * what the head moves there is a lip between the top tread and the floor, a step of its own that no
  * window allows.
  */
-import { atMost, isPositive } from '../geometry/tolerance';
-import { inchMm } from '../units/exact';
+import { atLeast, atMost, isPositive } from '../geometry/tolerance';
+import { inchMm, toMm } from '../units/exact';
+import { acrossFlight } from './acrossFlight';
 import type { StairLayout } from './layoutStair';
 
 /** The surfaces whose finish can still change; at `tread` the amount is the whole tread thickness. */
@@ -68,7 +72,9 @@ export function finishEffect(layout: StairLayout, amounts: FinishAmounts, limits
   const firstRiser = unitRise - foot + treads;
   const lastRiser = hung ? unitRise + head - treads : unitRise;
   const lip = hung ? 0 : head - treads;
-  const all = risers > 2 ? [firstRiser, unitRise, lastRiser] : [firstRiser, lastRiser];
+  const aside = halfAcross(layout);
+  const ends = [firstRiser + aside, firstRiser - aside, lastRiser];
+  const all = risers > 2 ? [...ends, unitRise] : ends;
   const tallest = Math.max(...all);
   const spread = tallest - Math.min(...all);
   const keepsRiserMax = limits.riserMax === null ? null : atMost(tallest, limits.riserMax);
@@ -80,22 +86,54 @@ export function finishEffect(layout: StairLayout, amounts: FinishAmounts, limits
   return { firstRiser, lastRiser, otherRisers: unitRise, lip, tallest, spread, keepsRiserMax, keepsVariation, keeps };
 }
 
+/** So much for each millimetre of finish must stay within that room. */
+type Bound = readonly [perMm: number, room: number];
+
 /** @returns the amounts that keep every riser within the limits, the rest as laid out; null if none does */
 export function finishWindow(layout: StairLayout, surface: FinishSurface, limits: RiserLimits): FinishWindow | null {
-  const { unitRise } = layout.flight;
   const laidOut = laidOutAmount(layout, surface);
-  if (limits.riserMax !== null && !atMost(unitRise, limits.riserMax)) return null;
   const one = movedBy(layout, { ...AS_LAID_OUT, [surface]: 1 });
   const atHead = one.head - one.treads;
-  if (!layout.stringer.top.hung && atHead !== 0) return { low: laidOut, high: laidOut };
-  // Riser 1 and riser N per millimetre of finish: each is −1, 0 or 1, and never both the same but 0.
-  const slopes = [one.treads - one.foot, layout.stringer.top.hung ? atHead : 0];
-  const room = limits.riserMax === null ? Number.POSITIVE_INFINITY : Math.max(0, limits.riserMax - unitRise);
-  const swing = (limits.variation ?? Number.POSITIVE_INFINITY) / slopes.filter((slope) => slope !== 0).length;
-  return {
-    low: closed(laidOut - Math.min(swing, slopes.includes(-1) ? room : Number.POSITIVE_INFINITY)),
-    high: closed(laidOut + Math.min(swing, slopes.includes(1) ? room : Number.POSITIVE_INFINITY)),
-  };
+  const { hung } = layout.stringer.top;
+  const bounds = boundsOf(layout, limits, one.treads - one.foot, hung ? atHead : 0);
+  // A top tread level with the floor must stay so: nothing may move there.
+  const isFixed = !hung && atHead !== 0;
+  if (bounds.some(([perMm, room]) => (isFixed || perMm === 0) && !atLeast(room, 0))) return null;
+  if (isFixed) return { low: laidOut, high: laidOut };
+  // A limit that is just met leaves nothing on its side, and not less by a float's dust.
+  const ends = bounds.map(([perMm, room]): Bound => [perMm, atLeast(room, 0) ? Math.max(0, room) : room]);
+  const low = Math.max(...ends.map(([perMm, room]) => (perMm < 0 ? room / perMm : Number.NEGATIVE_INFINITY)));
+  const high = Math.min(...ends.map(([perMm, room]) => (perMm > 0 ? room / perMm : Number.POSITIVE_INFINITY)));
+  return low > high ? null : { low: closed(laidOut + low), high: closed(laidOut + high) };
+}
+
+/**
+ * What the limits leave to riser 1 at both edges, to riser N and to those between.
+ * @param first what riser 1 gains for each millimetre of finish
+ * @param last the same of riser N; each is −1, 0 or 1, and never both the same but 0
+ */
+function boundsOf(layout: StairLayout, limits: RiserLimits, first: number, last: number): readonly Bound[] {
+  const { unitRise } = layout.flight;
+  const aside = halfAcross(layout);
+  const most = limits.riserMax === null ? Number.POSITIVE_INFINITY : limits.riserMax - unitRise;
+  const apart = limits.variation ?? Number.POSITIVE_INFINITY;
+  return [
+    [0, most],
+    [first, most - aside],
+    [last, most],
+    [0, apart - 2 * aside],
+    ...([1, -1] as const).flatMap((way): Bound[] => [
+      [way * first, apart - aside],
+      [way * last, apart],
+      [way * (first - last), apart - aside],
+    ]),
+  ];
+}
+
+/** How much taller riser 1 is at the lower edge of a floor that falls across than on the centre line. */
+function halfAcross(layout: StairLayout): number {
+  const across = acrossFlight(layout);
+  return across === null ? 0 : toMm(across.spread) / 2;
 }
 
 /** The usual thicknesses at one surface, thinnest first: on a floor as such, on the treads on top of them. */

@@ -5,25 +5,14 @@
  * riser 1 and grows in the direction of climbing; y (height) = 0 is the FINISHED lower floor
  * at the landing line and grows upward. Millimetres.
  *
- * Method: the total finished rise is summed exactly from the reading and its finishes, and the
- * unit rise is that sum divided by the riser count, never rounded before it is used.
+ * Method: the total finished rise is summed exactly from the reading, its finishes and the floor's
+ * slope (layout/slope), and the unit rise is that sum divided by the riser count, never rounded before it
+ * is used. On a sloping floor the frame's zero is at the landing line, on the stair's centre line.
  */
 import { isHung, type StairJob } from '../job/stairJob';
 import { failure, type Problem, problem, type Result, success } from '../result';
-import {
-  add,
-  ceiling,
-  compare,
-  divide,
-  type Exact,
-  negate,
-  sign,
-  subtract,
-  times,
-  toMm,
-  whole,
-  ZERO,
-} from '../units/exact';
+import { compare, divide, type Exact, multiply, negate, sign, times, toMm, whole, ZERO } from '../units/exact';
+import { fewestOnFloor, slopeAcross, slopeAlong, sumRise } from './slope';
 
 /** What the chosen rules contribute to a layout; null where they have no such limit. */
 export interface LayoutLimits {
@@ -34,7 +23,7 @@ export interface LayoutLimits {
 
 /** The same figures as exact fractions, for everything that is decided at a limit. */
 export interface ExactFlight {
-  /** H = M + foot below the reading + upper finish − lower finish. */
+  /** H: finished floor at the landing line to finished floor at the header. */
   readonly totalRise: Exact;
   /** R = H / N. */
   readonly unitRise: Exact;
@@ -44,8 +33,11 @@ export interface ExactFlight {
   readonly treadThickness: Exact;
   /** tr, zero for open risers. */
   readonly riserThickness: Exact;
-  /** zs: height of the surface that the stringer stands on. */
+  /** zs: height of the surface that the stringer stands on, at the landing line. */
   readonly seatHeight: Exact;
+  /** px, py: what the lower floor rises for each length toward the header, and to the right. */
+  readonly slopeAlong: Exact;
+  readonly slopeAcross: Exact;
 }
 
 export interface Flight {
@@ -63,6 +55,8 @@ export interface Flight {
   readonly treadThickness: number;
   readonly riserThickness: number;
   readonly seatHeight: number;
+  readonly slopeAlong: number;
+  readonly slopeAcross: number;
   readonly lowerToAdd: number;
   readonly upperToAdd: number;
   readonly upperSubfloor: number;
@@ -83,38 +77,52 @@ const MOST_RISERS = 200;
  */
 export function layFlight(stair: StairJob, limits: LayoutLimits): Result<Flight> {
   const { survey, steps, place } = stair;
-  const totalRise = sumRise(survey);
+  const run = steps.run ?? limits.treadMin ?? ZERO;
+  const problems: Problem[] = againstReading(survey, place);
+  const risers = countRisers(stair, run, limits, problems);
+  const totalRise = sumRise(stair, risers, run);
   if (sign(totalRise) <= 0) {
     return failure([problem(`${place}.survey.rise`, 'rise.notPositive', { totalRiseMm: toMm(totalRise) })]);
   }
-  const problems: Problem[] = [];
-  const risers = countRisers(stair, totalRise, limits, problems);
-  const run = steps.run ?? limits.treadMin ?? ZERO;
   if (steps.run === null && limits.treadMin === null) problems.push(problem(`${place}.steps.run`, 'run.noLimit'));
   else if (sign(run) <= 0) problems.push(problem(`${place}.steps.run`, 'run.notPositive'));
-  else problems.push(...againstRun(stair, run));
+  else problems.push(...againstRun(stair, run), ...againstSlope(stair, divide(totalRise, whole(risers)), run));
   if (problems.length > 0) return failure(problems);
   return success(measure(stair, totalRise, risers, run));
 }
 
-/** H = M + foot below the reading + upper finish − lower finish, exactly. */
-export function sumRise({ rise, footBelowReading, upperToAdd, lowerToAdd }: StairJob['survey']): Exact {
-  return add(add(rise, footBelowReading), subtract(upperToAdd.amount, lowerToAdd.amount));
+/** The same difference must not be added twice: once as it was read, once as the slope makes it. */
+function againstReading(survey: StairJob['survey'], place: string): Problem[] {
+  const bySlope = survey.readingFromHeader !== null && sign(survey.fallAlong.fall) !== 0;
+  return bySlope && sign(survey.footBelowReading) !== 0
+    ? [problem(`${place}.survey.footBelowReading`, 'foot.twice')]
+    : [];
 }
 
-/** The fewest risers for which N × riser.max ≥ H, decided exactly; at least two make a stair. */
-export function fewestRisers(totalRise: Exact, riserMax: Exact): number {
-  return Math.max(2, Number(ceiling(divide(totalRise, riserMax))));
+/**
+ * A floor has to meet the stringer's lower edge behind the toe: it must be less steep than the stair,
+ * and must not fall toward the header past square to the board.
+ */
+function againstSlope(stair: StairJob, unitRise: Exact, run: Exact): Problem[] {
+  const along = slopeAlong(stair.survey);
+  const isUnderStair = compare(multiply(along, run), unitRise) < 0;
+  const isBeforeSquare = compare(multiply(negate(along), unitRise), run) < 0;
+  if (isUnderStair && isBeforeSquare) return [];
+  return [problem(`${stair.place}.survey.fallAlong`, isUnderStair ? 'slope.pastSquare' : 'slope.asStair')];
 }
 
-function countRisers(stair: StairJob, totalRise: Exact, limits: LayoutLimits, problems: Problem[]): number {
+function countRisers(stair: StairJob, run: Exact, limits: LayoutLimits, problems: Problem[]): number {
   if (stair.steps.risers !== 'auto') return stair.steps.risers;
   const place = `${stair.place}.steps.risers`;
   if (limits.riserMax === null || sign(limits.riserMax) <= 0) {
     problems.push(problem(place, 'risers.noLimit'));
     return 2;
   }
-  const count = fewestRisers(totalRise, limits.riserMax);
+  const count = fewestOnFloor(stair, run, limits.riserMax);
+  if (count === null) {
+    problems.push(problem(`${stair.place}.survey.fallAlong`, 'slope.asStair'));
+    return 2;
+  }
   if (count > MOST_RISERS) problems.push(problem(place, 'risers.tooMany', { needed: count, most: MOST_RISERS }));
   return count;
 }
@@ -149,6 +157,8 @@ function measure(stair: StairJob, totalRise: Exact, risers: number, run: Exact):
     treadThickness: steps.treadThickness.amount,
     riserThickness: steps.riserThickness,
     seatHeight,
+    slopeAlong: slopeAlong(survey),
+    slopeAcross: slopeAcross(survey),
   };
   const unitRise = toMm(exact.unitRise);
   const runMm = toMm(run);
@@ -165,6 +175,8 @@ function measure(stair: StairJob, totalRise: Exact, risers: number, run: Exact):
     treadThickness: toMm(exact.treadThickness),
     riserThickness: toMm(exact.riserThickness),
     seatHeight: toMm(seatHeight),
+    slopeAlong: toMm(exact.slopeAlong),
+    slopeAcross: toMm(exact.slopeAcross),
     lowerToAdd: toMm(survey.lowerToAdd.amount),
     upperToAdd: toMm(survey.upperToAdd.amount),
     upperSubfloor: toMm(survey.upperSubfloor),
@@ -181,4 +193,9 @@ function measure(stair: StairJob, totalRise: Exact, risers: number, run: Exact):
 /** Height of the line through the tread tips, at x. */
 export function nosingLineHeight(flight: Flight, x: number): number {
   return flight.unitRise + (flight.unitRise / flight.run) * (x + flight.nosing);
+}
+
+/** Height of what the stringer stands on, at x and at a distance from the centre line, to the right. */
+export function floorHeight(flight: Flight, x: number, across: number): number {
+  return flight.seatHeight + flight.slopeAlong * x + flight.slopeAcross * across;
 }

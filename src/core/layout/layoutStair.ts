@@ -6,7 +6,7 @@ import type { DefaultUsed, StairJob } from '../job/stairJob';
 import { type Rips, ripParts } from '../parts/rips';
 import { type ProblemValues, type Result, success } from '../result';
 import { cutStringer, type Stringer } from '../stringer/stringer';
-import { inchMm, toInches, toMm } from '../units/exact';
+import { inchMm, sign, toInches, toMm } from '../units/exact';
 import { decimalText } from '../units/format';
 import { type Flight, type LayoutLimits, layFlight } from './flight';
 import { checkOpening, type Opening } from './opening';
@@ -41,10 +41,11 @@ const PLAUSIBLE = { riseLeast: inchMm(14), riseMost: inchMm(240), openingLeast: 
 export function layoutStair(job: StairJob, limits: LayoutLimits): Result<StairLayout> {
   const flight = layFlight(job, limits);
   if (!flight.ok) return flight;
-  const stringer = cutStringer(flight.value, job);
+  const width = stackWidth(job);
+  const stack = width === 'too-narrow' ? null : width;
+  const stringer = cutStringer(flight.value, job, stack);
   if (!stringer.ok) return stringer;
   const opening = checkOpening(flight.value, job, limits);
-  const width = stackWidth(job);
   return success({
     job,
     draft: job.unknowns.length > 0,
@@ -53,8 +54,8 @@ export function layoutStair(job: StairJob, limits: LayoutLimits): Result<StairLa
     flight: flight.value,
     stringer: stringer.value,
     opening,
-    width: width === 'too-narrow' ? null : width,
-    rips: ripParts(flight.value, job, stringer.value),
+    width: stack,
+    rips: ripParts(flight.value, job, stringer.value, stack),
   });
 }
 
@@ -81,6 +82,8 @@ function notComputed(job: StairJob, limits: LayoutLimits, opening: Opening, widt
   if (survey.headerDepth === null) say('note.noHeaderDepth');
   if (width === null) say('note.noWidth');
   if (width === 'too-narrow') say('note.widthTooNarrow');
+  const isPlaced = width !== null && width !== 'too-narrow';
+  if (!isPlaced && sign(survey.fallAcross.fall) !== 0) say('note.slopeNoWidth');
   return notes;
 }
 

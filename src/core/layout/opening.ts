@@ -5,9 +5,10 @@
  * place is under the finished edge of the opening at the low end. One going in front of the first
  * nosing that line meets the floor, and a head there stands on the floor.
  */
-import { isHung, type StairJob } from '../job/stairJob';
+import type { StairJob } from '../job/stairJob';
 import { add, compare, divide, type Exact, multiply, sign, subtract, times, toMm, ZERO } from '../units/exact';
 import type { Flight, LayoutLimits } from './flight';
+import { headerFace } from './slope';
 
 export interface Opening {
   /** x of the finished edge of the opening at the low end; null without an opening length. */
@@ -20,7 +21,7 @@ export interface Opening {
 
 export function checkOpening(flight: Flight, stair: StairJob, limits: LayoutLimits): Opening {
   const { floorDepth, openingFraming, headerLining } = stair.survey;
-  const headerX = headerFace(flight, stair);
+  const headerX = headerFace(stair, flight.risers, flight.exact.run);
   const edge = openingFraming === null ? null : add(subtract(headerX, openingFraming), headerLining);
   const headroomExact = edge === null || floorDepth === null ? null : headroomAt(flight, edge, floorDepth);
   return {
@@ -47,14 +48,4 @@ function openingNeeded(flight: Flight, stair: StairJob, headerX: Exact, headroom
   const finished = add(divide(multiply(add(headroomMin, floorDepth), run), unitRise), nosing);
   const setback = subtract(headerX, times(run, flight.risers - 1));
   return toMm(add(add(finished, setback), headerLining));
-}
-
-/** x of the header's face, exact: the same sum as in stringer/topEnd, where it is a float. */
-export function headerFace(flight: Flight, stair: StairJob): Exact {
-  const { run, riserThickness } = flight.exact;
-  const { top, hanger, topTreadRun } = stair.stringer;
-  const toTopRiser = times(run, flight.risers - 1);
-  const behindRiser = top === 'hanger-is-riser' ? ZERO : riserThickness;
-  const topTread = isHung(top) ? ZERO : (topTreadRun ?? run);
-  return add(add(toTopRiser, behindRiser), add(topTread, hanger));
 }

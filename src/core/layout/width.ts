@@ -9,9 +9,11 @@ export interface WidthStack {
   readonly finishedExact: Exact;
   /** Wall surface to wall surface. */
   readonly finished: number;
+  readonly betweenSkirtsExact: Exact;
   readonly betweenSkirts: number;
   readonly stringers: number;
   /** Centre to centre. */
+  readonly spacingExact: Exact;
   readonly spacing: number;
   readonly treadLength: number;
   /** Tread past the outer stringer's face, each side. */
@@ -22,7 +24,7 @@ export interface WidthStack {
 export const TREAD_PLAY = { imperial: inch(1 / 16), metric: subtract(whole(2), divide(whole(1), whole(2))) };
 
 /** @returns the stack, or null without a width; `too-narrow` if its layers leave no stair */
-export function stackWidth(stair: StairJob): WidthStack | null | 'too-narrow' {
+export function stackWidth(stair: Pick<StairJob, 'survey' | 'stringer' | 'units'>): WidthStack | null | 'too-narrow' {
   const { widthFraming, wallboard, skirt, spacer } = stair.survey;
   const { stockThickness, spacingMax, count } = stair.stringer;
   if (widthFraming === null) return null;
@@ -36,8 +38,10 @@ export function stackWidth(stair: StairJob): WidthStack | null | 'too-narrow' {
   return {
     finishedExact: finished,
     finished: toMm(finished),
+    betweenSkirtsExact: betweenSkirts,
     betweenSkirts: toMm(betweenSkirts),
     stringers,
+    spacingExact: divide(centres, whole(stringers - 1)),
     spacing: toMm(centres) / (stringers - 1),
     treadLength: toMm(treadLength),
     treadOverhang: (toMm(betweenSkirts) - toMm(outside)) / 2,

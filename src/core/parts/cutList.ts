@@ -127,10 +127,10 @@ function packingRow({ stringer, width }: StairLayout): CutRow[] {
 }
 
 /** A spacer and a skirt on each wall. The spacer lies low on the stringer, under the ends of all treads. */
-function wallRows({ job, flight, stringer, width }: StairLayout, sheet: PrintedSheet, skirt: Skirt): CutRow[] {
+function wallRows({ job, stringer, width }: StairLayout, sheet: PrintedSheet, skirt: Skirt): CutRow[] {
   if (width === null) return [];
   const { heel, top } = stringer;
-  const lowerEdge = Math.hypot(top.endX - heel.heelX, top.topY - top.plumbCut - flight.seatHeight);
+  const lowerEdge = Math.hypot(top.endX - heel.heelX, top.topY - top.plumbCut - heel.heelY);
   const both = { count: 2 } as const;
   const rows: CutRow[] = [
     {

@@ -4,7 +4,8 @@
  * Frame of the sums: layout/flight.
  */
 import { hasHangerBoard, isHung, type StairJob } from '../job/stairJob';
-import type { Flight } from '../layout/flight';
+import { type Flight, floorHeight } from '../layout/flight';
+import type { WidthStack } from '../layout/width';
 import type { Stringer } from '../stringer/stringer';
 import { toMm } from '../units/exact';
 
@@ -22,7 +23,7 @@ export interface Rips {
   readonly hangerHeight: number | null;
 }
 
-export function ripParts(flight: Flight, stair: StairJob, stringer: Stringer): Rips {
+export function ripParts(flight: Flight, stair: StairJob, stringer: Stringer, width: WidthStack | null): Rips {
   const { unitRise, run, nosing, treadThickness, riserThickness } = flight;
   const { top } = stair.stringer;
   const onTread = stair.steps.joint === 'riser-on-tread';
@@ -33,7 +34,7 @@ export function ripParts(flight: Flight, stair: StairJob, stringer: Stringer): R
   return {
     treadDepth,
     lastTreadDepth: lastTread(flight, stair, stringer, treadDepth),
-    riserHeights: open ? [] : boards(flight, onTread),
+    riserHeights: open ? [] : boards(flight, onTread, width),
     riserOpening: open ? unitRise - treadThickness : null,
     topRiserBoard:
       open || !isHung(top) || top === 'hanger-is-riser'
@@ -51,11 +52,19 @@ function lastTread(flight: Flight, stair: StairJob, stringer: Stringer, usual: n
 }
 
 /**
- * Riser 1 stands on what the stringer stands on. Behind the tread (J1) a board runs from level cut
+ * Riser 1 stands on what the stringer stands on, and is scribed to it where that slopes: its board is as high
+ * as at the lowest corner of its foot. Behind the tread (J1) a board runs from level cut
  * to the underside of the next tread: a whole unit rise. On the tread (J2) it loses the tread.
  */
-function boards(flight: Flight, onTread: boolean): number[] {
-  const first = flight.unitRise - flight.treadThickness - flight.seatHeight;
+function boards(flight: Flight, onTread: boolean, width: WidthStack | null): number[] {
+  const first = flight.unitRise - flight.treadThickness - lowestUnderRiser(flight, width);
   const rest = onTread ? flight.unitRise - flight.treadThickness : flight.unitRise;
   return Array.from({ length: flight.treads }, (_, index) => (index === 0 ? first : rest));
+}
+
+/** Under riser 1's board: it reaches from its finished face back to the stringer, and from skirt to skirt. */
+function lowestUnderRiser(flight: Flight, width: WidthStack | null): number {
+  const half = width === null ? 0 : width.betweenSkirts / 2;
+  const corners = [0, flight.riserThickness].flatMap((x) => [-half, half].map((y) => floorHeight(flight, x, y)));
+  return Math.min(...corners);
 }

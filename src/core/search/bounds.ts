@@ -10,9 +10,9 @@ import { isFor, isPartOfAnother, judge } from '../codes/judge';
 import type { Limit } from '../codes/rules';
 import { atMost } from '../geometry/tolerance';
 import type { StairLayout } from '../layout/layoutStair';
-import { headerFace } from '../layout/opening';
+import { headerFace } from '../layout/slope';
 import { compare, toMm } from '../units/exact';
-import { hasOpenRisers, type Quick } from './quick';
+import { hasOpenRisers, type Quick, riseHangsOnRun } from './quick';
 import type { Search } from './wishes';
 
 /** Which edge of the region it draws. */
@@ -53,8 +53,8 @@ const stride = ({ unitRise, run }: Quick) => 2 * unitRise + run;
 const FREE = Number.POSITIVE_INFINITY;
 
 const MARGINS: Readonly<Record<string, Screened>> = {
-  'riser.max': rule('risers', (quick, limit) => limit - quick.unitRise),
-  'riser.min': rule('risers', (quick, limit) => quick.unitRise - limit),
+  'riser.max': rule('risers', (quick, limit) => limit - quick.unitRise - quick.fixed.aside),
+  'riser.min': rule('risers', (quick, limit) => quick.unitRise - quick.fixed.aside - limit),
   'tread.min': rule('run', (quick, limit) => quick.run - limit),
   'tread.max': rule('run', (quick, limit) => limit - quick.run),
   'twoRPlusG.min': rule('all', (quick, limit) => stride(quick) - limit),
@@ -118,7 +118,9 @@ function boundOf(search: Search, limit: Limit, any: StairLayout | null): Bound[]
   };
   const [freeTread, freeHeight] = [lent('nosing.notRequiredFromTread'), lent('openRiser.freeBelowHeight')];
   const known = (field: string) => (field === 'nosing.notRequiredFromTread' ? freeTread : freeHeight);
-  const { edge, reach } = screened;
+  const { edge } = screened;
+  // Where the floor falls from where the tape stood, the rise hangs on the run as well.
+  const reach = screened.reach === 'risers' && riseHangsOnRun(search.job) ? 'all' : screened.reach;
   return [{ ...same, edge, reach, margin: (quick) => screened.margin(quick, least, known) }];
 }
 
@@ -139,7 +141,7 @@ function wishBounds({ wishes }: Search): Bound[] {
     const most = toMm(runAvailable);
     wish('wish.run', 'run', most, {
       margin: (quick) => most - quick.headerX,
-      holds: ({ flight, job }) => compare(headerFace(flight, job), runAvailable) <= 0,
+      holds: ({ flight, job }) => compare(headerFace(job, flight.risers, flight.exact.run), runAvailable) <= 0,
       reached: ({ stringer }) => stringer.top.headerX,
     });
   }

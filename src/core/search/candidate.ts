@@ -9,10 +9,11 @@ import type { KeyChange } from '../choose/changeStair';
 import { defaultText } from '../job/defaults';
 import type { JobText, StringerTop } from '../job/jobText';
 import { hasHangerBoard, type StairJob } from '../job/stairJob';
-import { sumRise } from '../layout/flight';
+import { riseAtReading, sumRise } from '../layout/slope';
 import { ceiling, compare, divide, type Exact, inch, negate, times, toMm, whole, ZERO } from '../units/exact';
 import { exactText } from '../units/exactText';
 import { parseLength, type UnitSystem } from '../units/length';
+import { riseHangsOnRun } from './quick';
 
 export interface Candidate {
   readonly risers: number;
@@ -44,15 +45,25 @@ export interface Frame {
 
 export function frameOf(job: StairJob): Frame {
   const { least, most } = RUN_STEPS[job.units];
-  // The most whole rises of the least height that go into the total rise.
-  const fit = -Number(ceiling(negate(divide(sumRise(job.survey), LEAST_RISE[job.units]))));
   return {
     fewest: FEWEST_RISERS,
-    most: Math.max(FEWEST_RISERS, Math.min(MOST_RISERS, fit)),
+    most: Math.max(FEWEST_RISERS, Math.min(MOST_RISERS, mostRises(job))),
     leastSteps: least,
     mostSteps: most,
     gridMm: toMm(RUN_GRID[job.units]),
   };
+}
+
+/** The most whole rises of the least height that go into the total rise; on a floor that falls, at the run that gives most. */
+function mostRises(job: StairJob): number {
+  const least = LEAST_RISE[job.units];
+  const { least: shortest, most: longest } = RUN_STEPS[job.units];
+  if (!riseHangsOnRun(job)) return -Number(ceiling(negate(divide(riseAtReading(job.survey), least))));
+  const fits = (risers: number) =>
+    [shortest, longest].some((steps) => compare(sumRise(job, risers, runOf(job, steps)), times(least, risers)) >= 0);
+  let most = MOST_RISERS;
+  while (most > FEWEST_RISERS && !fits(most)) most -= 1;
+  return most;
 }
 
 function runOf(job: StairJob, steps: number): Exact {

@@ -20,11 +20,11 @@ export function cautionCounter(search: Search): Count {
 
 const one = (isTrouble: boolean) => (isTrouble ? 1 : 0);
 
-function countBuild({ throat, contact, plumbCut, firstRiserCut, seat, fixed }: Quick): number {
+function countBuild({ throat, contact, plumbCut, shortestCut, seat, fixed }: Quick): number {
   const shallow = one(!atLeast(throat, BUILD.throatLeast));
   const hanging = one(contact !== null && !atLeast(contact, plumbCut * BUILD.bearingShare));
   if (fixed.kicker === null) return shallow + hanging;
-  const toe = one(!atLeast(firstRiserCut - fixed.kicker.height, BUILD.kickerLeast));
+  const toe = one(!atLeast(shortestCut - fixed.kicker.height, BUILD.kickerLeast));
   const back = one(!atLeast(seat - fixed.kicker.width, BUILD.kickerLeast));
   return shallow + hanging + toe + back;
 }
@@ -44,16 +44,16 @@ function asCutCounter({ rules, job }: Search): Count {
   const step = toMm(job.markStep);
   if (asked.length === 0) return () => 0;
   return (quick) => {
-    const cut = asCut(quick, step);
+    const cut = asCutAcross(quick, step);
     return asked.reduce((sum, { what, most }) => sum + one(!atMost(cut[what], most)), 0);
   };
 }
 
 /** The risers that the rounded marks give: the forecast of stringer/asCut, the tips being one step length apart. */
-function asCut({ fixed, unitRise, stepLength, firstRiserCut, treads }: Quick, step: number) {
+function asCut({ fixed, totalRise, unitRise, stepLength, firstRiserCut, treads }: Quick, step: number, toe: number) {
   const sin = unitRise / stepLength;
   const first = fixed.trim + firstRiserCut * sin;
-  let riser = roundTo(firstRiserCut, step) + fixed.tread + fixed.seatHeight;
+  let riser = roundTo(toe, step) + fixed.tread + fixed.seatHeight + fixed.along * fixed.riser;
   let [sum, least, most, adjacent, nominal] = [riser, riser, riser, 0, Math.abs(riser - unitRise)];
   const next = (height: number) => {
     adjacent = Math.max(adjacent, Math.abs(height - riser));
@@ -70,8 +70,21 @@ function asCut({ fixed, unitRise, stepLength, firstRiserCut, treads }: Quick, st
     next(unitRise + (error - before) * sin);
     before = error;
   }
-  if (fixed.hung) next(fixed.totalRise - sum);
-  return { spread: most - least, adjacent, nominal };
+  // In front of a stringer with a taller toe the floor lies lower, by as much.
+  const lower = toe - (unitRise - fixed.tread - fixed.seatHeight - fixed.along * fixed.riser);
+  if (fixed.hung) next(totalRise + lower - sum);
+  return { most, least, adjacent, nominal };
+}
+
+/** Of the two outer stringers, which stand on the lowest and on the highest floor. */
+function asCutAcross(quick: Quick, step: number) {
+  const tall = asCut(quick, step, quick.firstRiserCut);
+  const short = quick.fixed.footAside === 0 ? tall : asCut(quick, step, quick.shortestCut);
+  return {
+    spread: Math.max(tall.most, short.most) - Math.min(tall.least, short.least),
+    adjacent: Math.max(tall.adjacent, short.adjacent),
+    nominal: Math.max(tall.nominal, short.nominal),
+  };
 }
 
 /** A figure that readings move, and how far all of them together move it; the weights are those of codes/measures. */
@@ -99,11 +112,11 @@ const CLOSE: Readonly<Record<string, Close>> = {
   'twoRPlusG.max': stride,
   'pitch.min': pitch,
   'pitch.max': pitch,
-  'headroom.min': ({ headroom, lineAtEdge, unitRise, run, fixed }, limit, doubt) => {
+  'headroom.min': ({ headroom, lineAtEdge, unitRise, run, totalRise }, limit, doubt) => {
     if (headroom === null || lineAtEdge === null) return false;
     const line = Math.max(0, lineAtEdge);
     const ofOpening = line === 0 ? 0 : (unitRise / run) * doubt.mm;
-    const ofRise = Math.abs(1 - line / fixed.totalRise) * doubt.ofRise;
+    const ofRise = Math.abs(1 - line / totalRise) * doubt.ofRise;
     return isNear(headroom, limit, ofOpening + doubt.mm + ofRise);
   },
   'openRiser.maxSphere': (quick, limit, doubt) =>

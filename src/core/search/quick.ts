@@ -6,7 +6,8 @@
 
 import type { StringerTop } from '../job/jobText';
 import { isHung, type StairJob } from '../job/stairJob';
-import { sumRise } from '../layout/flight';
+import { riseAtReading, slopeAcross, slopeAlong } from '../layout/slope';
+import { stackWidth } from '../layout/width';
 import { sign, toMm } from '../units/exact';
 
 /** What does not change with risers, run and board. */
@@ -15,7 +16,14 @@ export interface Fixed {
   readonly hung: boolean;
   readonly hanger: number;
   readonly topTreadRun: number | null;
-  readonly totalRise: number;
+  /** Total rise where the tape stood, and how far out from the header that was; null: where the flight lands. */
+  readonly riseAtReading: number;
+  readonly readFrom: number | null;
+  /** What the lower floor rises toward the header, for each length. */
+  readonly along: number;
+  /** How much taller riser 1 is at the lower edge, and how much lower the floor is under the outermost stringer. */
+  readonly aside: number;
+  readonly footAside: number;
   readonly nosing: number;
   readonly tread: number;
   readonly riser: number;
@@ -27,8 +35,8 @@ export interface Fixed {
   readonly lining: number;
   readonly floorDepth: number | null;
   readonly headerDepth: number | null;
-  /** Height of the header's top. */
-  readonly headerTop: number;
+  /** From the header's top up to the finished floor. */
+  readonly overHeader: number;
 }
 
 export interface Quick {
@@ -42,8 +50,14 @@ export interface Quick {
   readonly headerX: number;
   readonly endX: number;
   readonly throat: number;
+  readonly totalRise: number;
+  /** Of the tallest toe and of the shortest; one and the same on a floor that is level across. */
   readonly firstRiserCut: number;
+  readonly shortestCut: number;
+  /** Of the tallest toe. */
   readonly seat: number;
+  /** Where the longest heel ends. */
+  readonly heelX: number;
   readonly plumbCut: number;
   readonly boardLength: number;
   readonly contact: number | null;
@@ -53,14 +67,20 @@ export interface Quick {
 }
 
 /** @param stair with the top that is asked for, and the hanger that goes with it */
-export function fixedOf({ survey, steps, stringer }: StairJob): Fixed {
-  const totalRise = toMm(sumRise(survey));
+export function fixedOf({ survey, steps, stringer, units }: StairJob): Fixed {
+  const width = stackWidth({ survey, stringer, units });
+  const across = Math.abs(toMm(slopeAcross(survey)));
+  const stack = width === 'too-narrow' ? null : width;
   return {
     top: stringer.top,
     hung: isHung(stringer.top),
     hanger: toMm(stringer.hanger),
     topTreadRun: stringer.topTreadRun === null ? null : toMm(stringer.topTreadRun),
-    totalRise,
+    riseAtReading: toMm(riseAtReading(survey)),
+    readFrom: survey.readingFromHeader === null ? null : toMm(survey.readingFromHeader),
+    along: toMm(slopeAlong(survey)),
+    aside: stack === null ? 0 : (across * stack.betweenSkirts) / 2,
+    footAside: stack === null ? 0 : (across * stack.spacing * (stack.stringers - 1)) / 2,
     nosing: toMm(steps.nosing),
     tread: toMm(steps.treadThickness.amount),
     riser: toMm(steps.riserThickness),
@@ -72,21 +92,24 @@ export function fixedOf({ survey, steps, stringer }: StairJob): Fixed {
     lining: toMm(survey.headerLining),
     floorDepth: survey.floorDepth === null ? null : toMm(survey.floorDepth),
     headerDepth: survey.headerDepth === null ? null : toMm(survey.headerDepth),
-    headerTop: totalRise - toMm(survey.upperToAdd.amount) - toMm(survey.upperSubfloor),
+    overHeader: toMm(survey.upperToAdd.amount) + toMm(survey.upperSubfloor),
   };
 }
 
 export function quickFigures(fixed: Fixed, risers: number, run: number, depth: number): Quick {
-  const { totalRise, hung, tread, riser } = fixed;
-  const unitRise = totalRise / risers;
-  const stepLength = Math.sqrt(unitRise * unitRise + run * run);
-  const [sin, cos] = [unitRise / stepLength, run / stepLength];
+  const { hung, tread, riser } = fixed;
   const behindRiser = fixed.top === 'hanger-is-riser' ? 0 : riser;
   const topTread = fixed.topTreadRun ?? run;
   const endX = (risers - 1) * run + behindRiser + (hung ? 0 : topTread);
   const headerX = endX + fixed.hanger;
+  const totalRise = fixed.riseAtReading + (fixed.readFrom === null ? 0 : fixed.along * (headerX - fixed.readFrom));
+  const unitRise = totalRise / risers;
+  const stepLength = Math.sqrt(unitRise * unitRise + run * run);
+  const [sin, cos] = [unitRise / stepLength, run / stepLength];
   const under = depth - fixed.tipInset;
-  const firstRiserCut = unitRise - tread - fixed.seatHeight;
+  const cut = unitRise - tread - fixed.seatHeight - fixed.along * riser;
+  const [firstRiserCut, shortestCut] = [cut + fixed.footAside, cut - fixed.footAside];
+  const reach = (toe: number) => (under / sin - (toe * run) / unitRise) / (1 - (fixed.along * run) / unitRise);
   const topY = totalRise - (hung ? unitRise + tread : tread);
   const plumbCut = under / cos - (unitRise / run) * (hung ? run + behindRiser - riser : topTread);
   const end = (endX - riser) * cos + (topY - unitRise + tread) * sin;
@@ -103,18 +126,21 @@ export function quickFigures(fixed: Fixed, risers: number, run: number, depth: n
     headerX,
     endX,
     throat: under - unitRise * cos,
+    totalRise,
     firstRiserCut,
-    seat: under / sin - (firstRiserCut * run) / unitRise,
+    shortestCut,
+    seat: reach(firstRiserCut) * Math.hypot(1, fixed.along),
+    heelX: riser + reach(shortestCut),
     plumbCut,
     boardLength: end + firstRiserCut * sin,
-    contact: contactOf(fixed, topY, topY - plumbCut),
+    contact: contactOf(fixed, totalRise - fixed.overHeader, topY, topY - plumbCut),
     lineAtEdge,
     headroom:
       lineAtEdge === null || fixed.floorDepth === null ? null : totalRise - fixed.floorDepth - Math.max(0, lineAtEdge),
   };
 }
 
-function contactOf({ headerDepth, headerTop }: Fixed, topY: number, endBottom: number): number | null {
+function contactOf({ headerDepth }: Fixed, headerTop: number, topY: number, endBottom: number): number | null {
   return headerDepth === null ? null : Math.min(topY, headerTop) - Math.max(endBottom, headerTop - headerDepth);
 }
 
@@ -123,20 +149,24 @@ function contactOf({ headerDepth, headerTop }: Fixed, topY: number, endBottom: n
  * stringer/: near zero the layout itself has to say.
  */
 export function shapeMargin(quick: Quick): number {
-  const { fixed, run, seat, plumbCut, firstRiserCut, throat } = quick;
+  const { fixed, run, unitRise, seat, plumbCut, shortestCut, throat } = quick;
   // Only a board may stand between the stringer and its header; what was typed for one is refused without it.
   if (fixed.top === 'header-behind-riser' && fixed.hanger !== 0) return -fixed.hanger;
   let least = Math.min(run - 2 * fixed.nosing, run - 4 * fixed.riser, quick.depth - fixed.tipInset);
-  least = Math.min(least, firstRiserCut, throat, seat, plumbCut, quick.endX - fixed.riser - seat);
+  least = Math.min(least, shortestCut, throat, seat, plumbCut, quick.endX - quick.heelX, quick.totalRise);
+  // The floor is less steep than the stair, and not square to it the other way; it stays under the first tread.
+  const { along, aside } = fixed;
+  if (along !== 0) least = Math.min(least, unitRise - along * run, run + along * unitRise);
+  if (aside !== 0) least = Math.min(least, unitRise - aside);
   if (fixed.topTreadRun !== null) least = Math.min(least, fixed.topTreadRun, run - fixed.topTreadRun);
   if (fixed.kicker === null) return least;
-  return Math.min(least, firstRiserCut - fixed.kicker.height, seat - fixed.kicker.width);
+  return Math.min(least, shortestCut - fixed.kicker.height, seat - fixed.kicker.width);
 }
 
 /** Opening framed for a headroom, as layout/opening has it; null where no opening gives it. */
 export function openingFor(quick: Quick, headroom: number): number | null {
   const { fixed, run, unitRise, risers, headerX } = quick;
-  if (fixed.floorDepth === null || fixed.totalRise - fixed.floorDepth < headroom) return null;
+  if (fixed.floorDepth === null || quick.totalRise - fixed.floorDepth < headroom) return null;
   const finished = ((headroom + fixed.floorDepth) * run) / unitRise + fixed.nosing;
   return finished + headerX - (risers - 1) * run + fixed.lining;
 }
@@ -144,4 +174,9 @@ export function openingFor(quick: Quick, headroom: number): number | null {
 /** True where the tread is seen through from riser to riser. */
 export function hasOpenRisers(job: StairJob): boolean {
   return sign(job.steps.riserThickness) === 0;
+}
+
+/** True where the run moves the total rise: the floor falls from where the tape stood to where the flight lands. */
+export function riseHangsOnRun({ survey }: StairJob): boolean {
+  return survey.readingFromHeader !== null && sign(survey.fallAlong.fall) !== 0;
 }

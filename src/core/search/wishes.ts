@@ -7,7 +7,8 @@ import { chooseRules, type RuleSet } from '../codes/rulePack';
 import type { JobText, StringerTop } from '../job/jobText';
 import { readStair } from '../job/readStair';
 import type { StairJob } from '../job/stairJob';
-import { type LayoutLimits, sumRise } from '../layout/flight';
+import type { LayoutLimits } from '../layout/flight';
+import { riseAtReading } from '../layout/slope';
 import { limitsOf, type RuleBook } from '../plan/planStair';
 import { failure, problem, type Result, success } from '../result';
 import { STOCK_LENGTHS } from '../stringer/board';
@@ -61,7 +62,7 @@ export function askSearch(
   if (!rules.ok || !stair.ok) {
     return failure([...(rules.ok ? [] : rules.problems), ...(stair.ok ? [] : stair.problems)]);
   }
-  const totalRise = sumRise(stair.value.survey);
+  const totalRise = riseAtReading(stair.value.survey);
   if (sign(totalRise) <= 0) {
     const place = `${stair.value.place}.survey.rise`;
     return failure([problem(place, 'rise.notPositive', { totalRiseMm: toMm(totalRise) })]);

@@ -68,10 +68,16 @@ export function markLists(layout: StairLayout, sheet: PrintedSheet): MarkLists {
 export function stringerChecks({ stringer }: StairLayout, sheet: PrintedSheet): readonly MarkEntry[] {
   const lastLevelCut = onGrid(stringer.top.lastLevelCut, sheet.step, 'nearest');
   return [
-    entry('check-toe', 0, sheet.toeHeight, 'tip'),
+    ...toes('check-toe', sheet),
     entry('check-level', 0, lastLevelCut, 'tip'),
     entry('check-diagonal', 0, sheet.diagonal, 'toe'),
   ];
+}
+
+/** One for each stringer where the feet differ, counted from the left. */
+function toes(what: 'toe' | 'check-toe', { feet, toeHeight }: PrintedSheet): MarkEntry[] {
+  if (feet.length === 0) return [entry(what, 0, toeHeight, 'tip')];
+  return feet.map((foot) => entry(what, foot.stringer, foot.toeHeight, 'tip'));
 }
 
 function boardMarks({ stringer }: StairLayout, sheet: PrintedSheet): MarkEntry[] {
@@ -87,7 +93,7 @@ function boardMarks({ stringer }: StairLayout, sheet: PrintedSheet): MarkEntry[]
     ...along,
     entry('end', 0, sheet.end, 'board-end'),
     entry('end-depth', 0, sheet.endDepth, 'edge'),
-    entry('toe', 0, sheet.toeHeight, 'tip'),
+    ...toes('toe', sheet),
     ...(kicker === null
       ? []
       : [entry('kicker-height', 0, mark(kicker.height), 'toe'), entry('kicker-width', 0, mark(kicker.width), 'toe')]),

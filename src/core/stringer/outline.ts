@@ -4,10 +4,11 @@
  * the first corner is not repeated at the end.
  */
 import { type Point, point } from '../geometry/point';
-import type { Flight } from '../layout/flight';
+import { type Flight, floorHeight } from '../layout/flight';
 import type { Heel } from './heel';
 import type { TopEnd } from './topEnd';
 
+/** On the floor and along it: the height is plumb, the width level. */
 export interface KickerNotch {
   readonly width: number;
   readonly height: number;
@@ -23,16 +24,24 @@ export function innerCorner(flight: Flight, i: number): Point {
   return point(i * flight.run + flight.riserThickness, i * flight.unitRise - flight.treadThickness);
 }
 
-export function outlineOf(flight: Flight, heel: Heel, top: TopEnd, kicker: KickerNotch | null): readonly Point[] {
+/** @param across where it stands: from the stair's centre line, to the right */
+export function outlineOf(
+  flight: Flight,
+  heel: Heel,
+  top: TopEnd,
+  kicker: KickerNotch | null,
+  across: number,
+): readonly Point[] {
   const toeX = flight.riserThickness;
-  const floor = flight.seatHeight;
-  const corners: Point[] = [point(toeX, kicker === null ? floor : floor + kicker.height)];
+  const corners: Point[] = [point(toeX, kicker === null ? heel.toeY : heel.toeY + kicker.height)];
   for (let i = 1; i <= flight.treads; i += 1) {
     corners.push(tip(flight, i));
     if (i < flight.treads) corners.push(innerCorner(flight, i));
   }
-  corners.push(point(top.endX, top.topY), point(top.endX, top.topY - top.plumbCut), point(heel.heelX, floor));
-  if (kicker !== null)
-    corners.push(point(toeX + kicker.width, floor), point(toeX + kicker.width, floor + kicker.height));
+  corners.push(point(top.endX, top.topY), point(top.endX, top.topY - top.plumbCut), point(heel.heelX, heel.heelY));
+  if (kicker === null) return corners;
+  const back = toeX + kicker.width;
+  const under = floorHeight(flight, back, across);
+  corners.push(point(back, under), point(back, under + kicker.height));
   return corners;
 }

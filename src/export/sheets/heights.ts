@@ -76,10 +76,16 @@ function drawSetOut({ say, plan, content }: LeafContext, sketch: PageSketch): vo
     { head: '', width: SET_OUT_WIDTH - 30 },
     { head: '', width: 30 },
   ];
-  const rows = setOut(layout, sheet).map((mark) => [
+  const { units } = layout.job;
+  const marks = setOut(layout, sheet).map((mark) => [
     words(setOutName(say, mark)),
-    figure(figureOf(mark.value, layout.job.units)),
+    figure(figureOf(mark.value, units)),
   ]);
+  const toes = sheet.feet.map(({ stringer, toeHeight }) => [
+    words(say('check.toeOf', { stringer })),
+    figure(figureOf(toeHeight, units)),
+  ]);
+  const rows = [...marks, ...toes];
   const area = { left, top: content.top - 4, bottom: content.bottom };
   const { bottom } = drawTable(sketch, area, columns, rows, { size: PRINT.body, rowHeight: 5.4 });
   if (bottom - content.bottom > 16) {

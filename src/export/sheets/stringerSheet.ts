@@ -36,7 +36,8 @@ const CHECKS_WIDTH = 96;
 /** Rows are set closer when all steps have to be on one sheet, but not so close that they touch. */
 const CLOSEST = 4.9;
 const HEADS = 13;
-/** Fourteen lines of checks. */
+/** Fourteen lines of checks, each so high. */
+const CHECK_ROW = 5;
 const CHECKS_HEIGHT = 76;
 /** Millimetres of paper to a pixel where figures have no fractions. */
 const DIGITS_PIXEL = 0.21;
@@ -58,7 +59,8 @@ export const makeStringerSheet: LeafMaker = (context) => {
   const bottom = content.bottom + asCutHeight(plan) + 2;
   const rows = markRows(context);
   // Long boards take two rows, and their tables a sheet of their own: nothing is squeezed or left out.
-  const onFirst = top - bottom >= Math.max(CHECKS_HEIGHT, rows.length * CLOSEST + HEADS);
+  const checks = CHECKS_HEIGHT + CHECK_ROW * Math.max(0, plan.sheet.feet.length - 1);
+  const onFirst = top - bottom >= Math.max(checks, rows.length * CLOSEST + HEADS);
   if (onFirst) drawTables(context, sketch, top, bottom, rows);
   const leaf = { ...first, marks: [...board.marks, ...sketch.marks] };
   return onFirst ? [leaf] : [leaf, ...tableLeaves(context, rows, first)];
@@ -145,18 +147,23 @@ function markRows({ say, plan }: LeafContext): CellText[][] {
   });
 }
 
-type Check = readonly [what: TextKey, value: CellText, note?: TextKey];
+/** The last is which stringer, for a number that each has of its own. */
+type Check = readonly [what: TextKey, value: CellText, note?: TextKey | undefined, stringer?: number];
 
 function checksOf({ say, plan }: LeafContext): readonly Check[] {
   const { layout, sheet } = plan;
   const { flight, stringer, job } = layout;
   const { kicker, heel, top } = stringer;
+  const master = stringer.master.stringer;
   const length = (mm: number, rounding?: 'down') => figure(figureOf(mm, job.units, rounding));
   const onGrid = (mm: number) => length(roundTo(mm, sheet.step));
   const decimal = (mm: number) => (job.units === 'imperial' ? mmToInches(mm).toFixed(3) : mm.toFixed(1));
   const pitch = flight.pitch * DEGREES;
-  const toe = length(sheet.toeHeight);
   const square = say('sheets.on', { rise: decimal(flight.unitRise), run: decimal(flight.run) });
+  const seatRise: readonly Check[] =
+    sheet.seatRise === 0
+      ? []
+      : [[sheet.seatRise > 0 ? 'heel.seatUp' : 'heel.seatDown', length(Math.abs(sheet.seatRise))]];
   const notch: readonly Check[] =
     kicker === null
       ? []
@@ -166,19 +173,29 @@ function checksOf({ say, plan }: LeafContext): readonly Check[] {
         ];
   return [
     ['board.gauge', length(sheet.gaugeLine)],
-    heel.drop > 0 ? ['check.toe', toe, 'sheets.dropped'] : ['check.toe', toe],
-    ['heel.seat', onGrid(heel.seat - (kicker?.width ?? 0))],
+    ...toesOf(plan, length),
+    [sheet.seatRise === 0 ? 'heel.seat' : 'heel.seatOnSlope', onGrid(heel.seat - (kicker?.width ?? 0))],
+    ...seatRise,
     ...notch,
     ['check.level', onGrid(top.lastLevelCut)],
     ['marks.end', length(sheet.end)],
     ['sheets.endDepth', length(sheet.endDepth)],
     ['top.plumb', onGrid(top.plumbCut)],
-    ['check.diagonal', length(sheet.diagonal)],
+    master === 0
+      ? ['check.diagonal', length(sheet.diagonal)]
+      : ['check.diagonalOf', length(sheet.diagonal), undefined, master],
     ['sheets.square', words(square, true)],
     ['sheets.saw', words(`${pitch.toFixed(1)}° · ${(RIGHT_ANGLE - pitch).toFixed(1)}°`, true)],
     ['sheets.headerMark', length(sheet.headerMark)],
     ['sheets.throat', length(stringer.throat, 'down')],
   ];
+}
+
+/** One toe for all, or one for each stringer of a floor that falls across. */
+function toesOf({ layout, sheet }: LeafContext['plan'], length: (mm: number) => CellText): readonly Check[] {
+  const dropped = layout.stringer.heel.drop > 0 ? 'sheets.dropped' : undefined;
+  if (sheet.feet.length === 0) return [['check.toe', length(sheet.toeHeight), dropped]];
+  return sheet.feet.map((foot): Check => ['check.toeOf', length(foot.toeHeight), dropped, foot.stringer]);
 }
 
 function drawChecks(context: LeafContext, sketch: PageSketch, top: number, bottom: number): void {
@@ -188,11 +205,11 @@ function drawChecks(context: LeafContext, sketch: PageSketch, top: number, botto
     { head: '', width: CHECKS_WIDTH - 30 },
     { head: '', width: 30 },
   ];
-  const rows = checksOf(context).map(([key, value, note]) => [
-    words(note === undefined ? say(key) : `${say(key)} (${say(note)})`),
-    value,
-  ]);
-  const style: TableStyle = { size: PRINT.small + 0.3, rowHeight: 5 };
+  const rows = checksOf(context).map(([key, value, note, stringer = 0]) => {
+    const what = say(key, { stringer });
+    return [words(note === undefined ? what : `${what} (${say(note)})`), value];
+  });
+  const style: TableStyle = { size: PRINT.small + 0.3, rowHeight: CHECK_ROW };
   const { bottom: end } = drawTable(sketch, { left, top, bottom }, columns, rows, style);
   if (end - bottom > 16) {
     sketch.paragraph('body', left, end - 2, CHECKS_WIDTH, say('sheets.stringerCaution'), PRINT.small);

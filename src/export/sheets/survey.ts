@@ -10,6 +10,11 @@ const GROUPS = {
   survey: [
     'rise',
     'footBelowReading',
+    'readingFromHeader',
+    'fallAlong',
+    'fallAlongOver',
+    'fallAcross',
+    'fallAcrossOver',
     'lowerToAdd',
     'lowerLaid',
     'upperToAdd',
@@ -50,10 +55,14 @@ export const makeSurvey: LeafMaker = (context) => {
   });
 };
 
+/** Of a floor that is level nobody needs to say where on it the tape stood, or over what it was found so. */
+const OF_SLOPE = ['survey.readingFromHeader', 'survey.fallAlongOver', 'survey.fallAcrossOver'];
+
 /** A key that is not given and has no usual size does not concern this stair. */
 function rowOf({ say, plan }: LeafContext, stair: StairText, key: string): CellText[][] {
   const typed = typedAt(stair, key);
   const used = plan.defaults.find((one) => one.key === key)?.used;
+  if (typed === undefined && used === undefined && OF_SLOPE.includes(key)) return [];
   const sure =
     typed === undefined
       ? used === undefined

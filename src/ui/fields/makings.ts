@@ -13,7 +13,13 @@ export function makeLength(text: string, units: UnitSystem, takesFeet: boolean, 
 }
 
 /** Where a minus has a meaning: a covering still to be stripped, a floor that is higher where the stair lands. */
-const NEGATIVE = ['survey.footBelowReading', 'survey.lowerToAdd', 'survey.upperToAdd'];
+const NEGATIVE = [
+  'survey.footBelowReading',
+  'survey.fallAlong',
+  'survey.fallAcross',
+  'survey.lowerToAdd',
+  'survey.upperToAdd',
+];
 
 export function mayBeNegative(key: string): boolean {
   return NEGATIVE.includes(key);

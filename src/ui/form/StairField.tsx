@@ -1,5 +1,5 @@
 /** One key of one stair as the field that its kind needs. */
-import type { JobText, StringerText, StringerTop } from '../../core/job/jobText';
+import type { JobText, StairText, StringerText, StringerTop, SurveyText } from '../../core/job/jobText';
 import { ChoiceField } from '../fields/ChoiceField';
 import { CountField } from '../fields/CountField';
 import { FinishField } from '../fields/FinishField';
@@ -100,8 +100,19 @@ function withoutForeignKeys(job: JobText, index: number): JobText {
   return foreign.reduce((kept, key) => withValue(kept, placeInStair(index, key), undefined), job);
 }
 
+/** What a fall is read over, or where the tape stood on it, is only asked where there is one. */
+const OVER: Readonly<Record<string, 'fallAlong' | 'fallAcross'>> = {
+  'survey.readingFromHeader': 'fallAlong',
+  'survey.fallAlongOver': 'fallAlong',
+  'survey.fallAcrossOver': 'fallAcross',
+};
+
 /** Fields that the other choices leave without a meaning are not asked for. */
-export function isAsked(stringer: StringerText | undefined, key: string): boolean {
+export function isAsked(stair: StairText | undefined, key: string): boolean {
+  const { survey, stringer } = stair ?? {};
+  const over = OVER[key];
+  if (over !== undefined)
+    return survey?.[over] !== undefined || survey?.[key.slice('survey.'.length) as keyof SurveyText] !== undefined;
   const top = stringer?.top ?? TOPS[0];
   if (key === 'stringer.hanger') return top !== 'header-behind-riser' || stringer?.hanger !== undefined;
   if (key === 'stringer.topTreadRun') return top === 'level-with-floor' || stringer?.topTreadRun !== undefined;

@@ -23,6 +23,11 @@ export const FORM_PARTS: readonly FormPart[] = [
     fields: [
       ['survey.rise', 'feet-required'],
       ['survey.footBelowReading', 'length'],
+      ['survey.readingFromHeader', 'length'],
+      ['survey.fallAlong', 'length'],
+      ['survey.fallAlongOver', 'length'],
+      ['survey.fallAcross', 'length'],
+      ['survey.fallAcrossOver', 'length'],
       ['survey.lowerToAdd', 'finish'],
       ['survey.lowerLaid', 'laid'],
       ['survey.upperToAdd', 'finish'],

@@ -11,9 +11,10 @@ import { useStair } from '../stairOnShow';
 import { BlankPicture, frameOf } from './BlankPicture';
 import { isOdd } from './plausible';
 import { Readings } from './Readings';
-import { lengthAt, stateOfKey, stateOfThing, THINGS, type Thing, type ThingName } from './things';
+import { askedOf, lengthAt, stateOfKey, stateOfThing, THINGS, type Thing, type ThingName } from './things';
 
 const FinishEffects = lazy(() => import('./FinishEffects').then(({ FinishEffects }) => ({ default: FinishEffects })));
+const FallingFloor = lazy(() => import('./FallingFloor').then(({ FallingFloor }) => ({ default: FallingFloor })));
 const TapePicture = lazy(() => import('./TapePicture').then(({ TapePicture }) => ({ default: TapePicture })));
 
 interface ThingPartProps {
@@ -35,7 +36,7 @@ export function ThingPart({ thing, isOpen, onOpen, onGo }: ThingPartProps) {
     if (isOpen && !wasOpen.current && section.current !== null) bringIntoSight(section.current);
     wasOpen.current = isOpen;
   }, [isOpen]);
-  const stringer = job.stairs[index]?.stringer;
+  const stair = job.stairs[index];
   const at = THINGS.indexOf(thing);
   return (
     <section ref={section} className={isOpen ? 'thing open' : 'thing'} aria-labelledby={title} data-thing={name}>
@@ -52,11 +53,16 @@ export function ThingPart({ thing, isOpen, onOpen, onGo }: ThingPartProps) {
         {name === 'rise' && <Readings onTaken={() => onGo('finishes')} />}
         <div className="fields">
           {fields
-            .filter(([key]) => isAsked(stringer, key))
+            .filter(([key]) => isAsked(stair, key))
             .map(([key, kind]) => (
               <StairField key={`${index} ${key}`} fieldKey={key} kind={kind} />
             ))}
         </div>
+        {name === 'landing' && isOpen && (
+          <Suspense fallback={null}>
+            <FallingFloor />
+          </Suspense>
+        )}
         {name === 'finishes' && isOpen && (
           <Suspense fallback={null}>
             <FinishEffects />
@@ -99,7 +105,7 @@ function ThingHead({ thing, id, isOpen, onOpen }: ThingHeadProps) {
 
 function Values({ thing }: { readonly thing: Thing }) {
   const { say, job, index } = useStair();
-  const { asked } = thing;
+  const asked = askedOf(job, index, thing);
   return asked
     .map((key) => {
       const value =

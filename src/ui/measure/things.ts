@@ -11,6 +11,8 @@ export interface Thing {
   readonly fields: readonly (readonly [key: string, kind: FieldKind])[];
   /** The keys without which it counts as missing; the others have a usual value. */
   readonly asked: readonly string[];
+  /** A key that answers the same in another way. */
+  readonly or?: string;
 }
 
 export const THINGS: readonly Thing[] = [
@@ -25,7 +27,19 @@ export const THINGS: readonly Thing[] = [
     ],
     asked: ['survey.lowerToAdd', 'survey.upperToAdd', 'steps.treadThickness'],
   },
-  { name: 'landing', fields: [['survey.footBelowReading', 'length']], asked: ['survey.footBelowReading'] },
+  {
+    name: 'landing',
+    fields: [
+      ['survey.footBelowReading', 'length'],
+      ['survey.readingFromHeader', 'length'],
+      ['survey.fallAlong', 'length'],
+      ['survey.fallAlongOver', 'length'],
+      ['survey.fallAcross', 'length'],
+      ['survey.fallAcrossOver', 'length'],
+    ],
+    asked: ['survey.footBelowReading'],
+    or: 'survey.readingFromHeader',
+  },
   {
     name: 'opening',
     fields: [
@@ -63,9 +77,15 @@ export function stateOfKey(job: JobText, index: number, key: string): ThingState
   return value === 'unknown' ? 'unknown' : 'done';
 }
 
+/** What it counts by: the other way where only that was gone. */
+export function askedOf(job: JobText, index: number, { asked, or }: Thing): readonly string[] {
+  const isMissing = asked.every((key) => stateOfKey(job, index, key) === 'missing');
+  return or !== undefined && isMissing && stateOfKey(job, index, or) === 'done' ? [or] : asked;
+}
+
 /** The worst of what it asks for. */
 export function stateOfThing(job: JobText, index: number, thing: Thing): ThingState {
-  const states = thing.asked.map((key) => stateOfKey(job, index, key));
+  const states = askedOf(job, index, thing).map((key) => stateOfKey(job, index, key));
   return states.find((state) => state === 'missing') ?? states.find((state) => state === 'unknown') ?? 'done';
 }
 

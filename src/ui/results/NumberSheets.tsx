@@ -57,16 +57,24 @@ function LimitRow({ words, mm, rounding, measure }: LimitRowProps) {
 
 export function CheckSheet({ plan: { sheet, layout } }: PlanProps) {
   const { say } = useStair();
+  const master = layout.stringer.master.stringer;
   return (
     <Sheet name="check" title={say('check.title')}>
       <Rows>
-        <Row words={say('check.toe')} mm={sheet.toeHeight} measure="firstCut" />
+        {sheet.feet.length === 0 && <Row words={say('check.toe')} mm={sheet.toeHeight} measure="firstCut" />}
+        {sheet.feet.map(({ stringer, toeHeight }) => (
+          <Row key={stringer} words={say('check.toeOf', { stringer })} mm={toeHeight} measure={`toe:${stringer}`} />
+        ))}
         <Row
           words={say('check.level')}
           mm={roundTo(layout.stringer.top.lastLevelCut, sheet.step)}
           measure="lastLevelCut"
         />
-        <Row words={say('check.diagonal')} mm={sheet.diagonal} measure="diagonal" />
+        <Row
+          words={master === 0 ? say('check.diagonal') : say('check.diagonalOf', { stringer: master })}
+          mm={sheet.diagonal}
+          measure="diagonal"
+        />
       </Rows>
     </Sheet>
   );

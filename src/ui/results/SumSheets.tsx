@@ -2,6 +2,7 @@
 
 import { figureOf } from '../../core/drawing/figures';
 import type { Finish } from '../../core/job/stairJob';
+import { fallSinceReading } from '../../core/layout/slope';
 import type { StairPlan } from '../../core/plan/planStair';
 import { toMm } from '../../core/units/exact';
 import { Explained } from '../explain/Explained';
@@ -11,6 +12,8 @@ import { useStair } from '../stairOnShow';
 import { Row, Rows, Sheet, Sum, type SumLine, WordsRow } from './Sheet';
 
 const DEGREES = 180 / Math.PI;
+/** Less than this is a float's dust and no line of a sum. */
+const HAIR = 1e-6;
 
 interface PlanProps {
   readonly plan: StairPlan;
@@ -21,9 +24,11 @@ export function RiseSheet({ plan }: PlanProps) {
   const { flight, job, stringer } = plan.layout;
   const { survey } = job;
   const foot = toMm(survey.footBelowReading);
+  const since = toMm(fallSinceReading(job, flight.risers, flight.exact.run));
   const lines: SumLine[] = [
     { sign: '', mm: toMm(survey.rise), words: say('rise.reading') },
     ...(foot === 0 ? [] : [signed(foot, say('rise.foot'))]),
+    ...(since === 0 ? [] : [signed(since, say('rise.since'))]),
     finishLine(survey.upperToAdd, say('rise.upper'), 1),
     finishLine(survey.lowerToAdd, say('rise.lower'), -1),
   ];
@@ -68,13 +73,17 @@ export function HeelSheet({ plan }: PlanProps) {
   const { say, units } = useStair();
   const { flight, stringer, job } = plan.layout;
   const { heel } = stringer;
+  const master = stringer.master.stringer;
+  const { seatRise } = plan.sheet;
   const floor = -flight.seatHeight;
+  const slope = flight.seatHeight - heel.toeY;
   const unknownFloor = job.survey.lowerToAdd.known === 'unknown' && job.survey.lowerLaid === 'after-stairs';
   const lines: SumLine[] = [
     { sign: '', mm: flight.unitRise, words: say('rise.unit'), measure: 'unitRise' },
     finishLine(job.steps.treadThickness, say('heel.tread'), -1),
     ...(unknownFloor ? [{ sign: '+' as const, mm: null, words: say('heel.floor') }] : []),
     ...(!unknownFloor && floor !== 0 ? [signed(floor, say('heel.floor'))] : []),
+    ...(Math.abs(slope) > HAIR ? [signed(slope, say('heel.slope'))] : []),
   ];
   const drop = lengthText(Math.abs(heel.drop), units);
   const key = heel.drop > 0 ? 'heel.dropped' : heel.drop < 0 ? 'heel.raised' : 'heel.even';
@@ -86,13 +95,14 @@ export function HeelSheet({ plan }: PlanProps) {
           sign: '',
           mm: heel.firstRiserCut,
           marked: plan.sheet.toeHeight,
-          words: say('heel.first'),
+          words: master === 0 ? say('heel.first') : say('heel.firstOf', { stringer: master }),
           measure: 'firstCut',
         }}
       />
       <p className="caution">{say(key, { drop })}</p>
       <Rows>
-        <Row words={say('heel.seat')} mm={heel.seat} measure="seat" />
+        <Row words={say(seatRise === 0 ? 'heel.seat' : 'heel.seatOnSlope')} mm={heel.seat} measure="seat" />
+        {seatRise !== 0 && <Row words={say(seatRise > 0 ? 'heel.seatUp' : 'heel.seatDown')} mm={Math.abs(seatRise)} />}
       </Rows>
     </Sheet>
   );

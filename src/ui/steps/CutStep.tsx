@@ -4,6 +4,7 @@ import { laySkirt, usualSkirt } from '../../core/parts/skirt';
 import type { StairPlan } from '../../core/plan/planStair';
 import { lengthText } from '../numbers/figures';
 import { Sheet } from '../results/Sheet';
+import { ToesSheet } from '../results/ToesSheet';
 import { useStair } from '../stairOnShow';
 import { StartWalk } from '../walk/StartWalk';
 
@@ -26,6 +27,7 @@ export function CutStep({ plan }: { readonly plan: StairPlan }) {
           {say('cut.skirt', { margin: lengthText(choice.margin, units), base: lengthText(choice.baseHeight, units) })}
         </p>
       </Sheet>
+      <ToesSheet plan={plan} />
       <ul className="cautions">
         {CAUTIONS.map((caution) => (
           <li key={caution}>{say(`cut.caution.${caution}`)}</li>

@@ -11,13 +11,13 @@ interface FieldsOfProps {
 export function FieldsOf({ part, title }: FieldsOfProps) {
   const { job, index } = useStair();
   const fields = FORM_PARTS.find(({ name }) => name === part)?.fields ?? [];
-  const stringer = job.stairs[index]?.stringer;
+  const stair = job.stairs[index];
   return (
     <fieldset id={`part-${part}`}>
       <legend>{title}</legend>
       <div className="fields">
         {fields
-          .filter(([key]) => isAsked(stringer, key))
+          .filter(([key]) => isAsked(stair, key))
           .map(([key, kind]) => (
             <StairField key={`${index} ${key}`} fieldKey={key} kind={kind} />
           ))}

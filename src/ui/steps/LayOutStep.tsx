@@ -3,6 +3,7 @@ import type { StairPlan } from '../../core/plan/planStair';
 import { MarksTable } from '../results/MarkTables';
 import { BoardSheet, CheckSheet, SquareSheet } from '../results/NumberSheets';
 import { HeelSheet } from '../results/SumSheets';
+import { ToesSheet } from '../results/ToesSheet';
 import { useStair } from '../stairOnShow';
 import { StartWalk } from '../walk/StartWalk';
 import { FieldsOf } from './FieldsOf';
@@ -18,6 +19,7 @@ export function LayOutStep({ plan }: { readonly plan: StairPlan }) {
       <div className="sheets">
         <MarksTable plan={plan} />
         <HeelSheet plan={plan} />
+        <ToesSheet plan={plan} />
         <CheckSheet plan={plan} />
         <SquareSheet plan={plan} />
         <BoardSheet plan={plan} />

@@ -10,6 +10,7 @@ import { StoryPole } from '../results/MarkTables';
 import { FloorSheet, WidthSheet } from '../results/NumberSheets';
 import { Row, Rows, Sheet } from '../results/Sheet';
 import { TopSheet } from '../results/SumSheets';
+import { ToesSheet } from '../results/ToesSheet';
 import { useStair } from '../stairOnShow';
 import { StartWalk } from '../walk/StartWalk';
 
@@ -33,6 +34,7 @@ export function SetStep({ plan }: PlanProps) {
         <TopSheet plan={plan} />
         <FloorSheet plan={plan} />
         <Across plan={plan} />
+        <ToesSheet plan={plan} />
         <WidthSheet plan={plan} />
         <StoryPole plan={plan} />
         <Laser plan={plan} />

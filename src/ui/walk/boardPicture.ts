@@ -91,7 +91,7 @@ function runOf(plan: StairPlan, { what, value }: MarkEntry, at: Place): Run {
   const { sheet, layout } = plan;
   const { flight } = layout;
   const first = sheet.tips[0] ?? 0;
-  const toe = point(flight.riserThickness, flight.seatHeight);
+  const toe = point(flight.riserThickness, layout.stringer.heel.toeY);
   const elevation = (x: number, y: number) => onBoard(plan, at, point(toe.x + x, toe.y + y));
   const runs: Partial<Record<MarkEntry['what'], Run>> = {
     corner: { run: [at(0, sheet.gaugeLine), at(value, sheet.gaugeLine)], opens: UP },

@@ -13,9 +13,16 @@ export interface EntryWords {
 
 /** @param risers the pole's last height is the floor, not a tread */
 export function wordsOf(say: Speaker, entry: MarkEntry, risers: number): EntryWords {
-  const { what, step } = entry;
-  const subject = what === 'pole-finished' && step === risers ? 'pole-floor' : what;
+  const { step } = entry;
+  const subject = subjectOf(entry, risers);
   return { what: say(`walk.what.${subject}`, { step }), on: say(`walk.on.${subject}`), from: say(fromKey(entry)) };
+}
+
+/** The pole's last height is the floor; a toe of which there are several is that of one stringer. */
+function subjectOf({ what, step }: MarkEntry, risers: number) {
+  if (what === 'pole-finished' && step === risers) return 'pole-floor';
+  if (step === 0) return what;
+  return what === 'toe' ? 'toe-of' : what === 'check-toe' ? 'check-toe-of' : what;
 }
 
 /** A thick floor to come can lift the last level cut over today's subfloor. */

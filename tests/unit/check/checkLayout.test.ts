@@ -197,13 +197,13 @@ describe('the stair built a second time', () => {
   });
 
   test('floors come straight from the survey', () => {
-    const site = siteOf(layoutOf({ survey: { footBelowReading: '1 in' } }).job);
-    expect([site.seatY / IN, site.upperToday / IN, site.upperFinished / IN].map((n) => n.toFixed(4))).toEqual([
+    const site = siteOf(layoutOf({ survey: { footBelowReading: '1 in' } }).job, 0);
+    expect([site.seatAt(0, 0) / IN, site.upperToday / IN, site.upperFinished / IN].map((n) => n.toFixed(4))).toEqual([
       '-0.6250',
       '105.8125',
       '106.5625',
     ]);
-    expect(siteOf(layoutOf({ survey: { lowerLaid: 'before-stairs' } }).job).seatY).toBe(0);
+    expect(siteOf(layoutOf({ survey: { lowerLaid: 'before-stairs' } }).job, 0).seatAt(99, 99)).toBe(0);
   });
 
   test('a header mark that no swing can reach still gives numbers, and is caught', () => {

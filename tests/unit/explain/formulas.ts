@@ -25,11 +25,42 @@ const sum = (text: string) => (v: Values) =>
     .split(/ \+ | (?=-)/)
     .reduce((total, part) => total + (part.startsWith('-') ? -value(v, part.slice(1)) : value(v, part)), 0);
 
+/** How much lower the floor lies beside the middle of the stair, at the place c from the left. */
+const aside = (v: Values) => (value(v, 'fc') / value(v, 'oc')) * (value(v, 'c') - value(v, 'Wf') / 2);
+/** How much lower it lies under the back of a riser board than under its face, if it does. */
+const back = (v: Values) => Math.max(0, (-value(v, 'fa') / value(v, 'oa')) * value(v, 'tr'));
+
 export const FORMULAS: Readonly<Record<string, (v: Values) => number>> = {
   same: only,
   given: only,
   totalRise: sum('M + foot + fU - fL'),
+  'totalRise.onSlope': (v) =>
+    sum('M + foot + fU - fL')(v) + (value(v, 'fa') / value(v, 'oa')) * (value(v, 'X') - value(v, 'r')),
+  floorAtToe: (v) => value(v, 'zs') + (value(v, 'fa') / value(v, 'oa')) * value(v, 'tr'),
+  'floorAtToe.across': (v) => value(v, 'zs') + (value(v, 'fa') / value(v, 'oa')) * value(v, 'tr') - aside(v),
+  toe: (v) =>
+    value(v, 'R') - value(v, 't') - value(v, 'zs') - (value(v, 'fa') / value(v, 'oa')) * value(v, 'tr') + aside(v),
+  'firstCut.onSlope': sum('R - t - floor'),
+  'drop.onSlope': sum('t + floor'),
+  'seat.onSlope': (v) => {
+    const [slope, pitch] = [value(v, 'fa') / value(v, 'oa'), Math.tan(value(v, 'theta'))];
+    const level = (value(v, 'd') - value(v, 'e')) / Math.cos(value(v, 'theta')) - value(v, 'h1');
+    return (level / (pitch - slope)) * Math.sqrt(1 + slope ** 2);
+  },
+  'riserRip.onSlope': (v) => value(v, 'R') - value(v, 't') - value(v, 'zs') + back(v),
+  'riserRip.onSlope.across': (v) =>
+    value(v, 'R') -
+    value(v, 't') -
+    value(v, 'zs') +
+    back(v) +
+    (Math.abs(value(v, 'fc')) / value(v, 'oc')) * (value(v, 'Wsk') / 2),
+  'asCut.first.across': (v) => roundTo(value(v, 'h1'), value(v, 'step')) + value(v, 't') + value(v, 'zs') + aside(v),
+  'asCut.rest.across': (v) => (FORMULAS['asCut.rest']?.(v) as number) + aside(v),
   'risers.fewest': (v) => Math.max(2, Math.ceil(value(v, 'H') / value(v, 'Rmax') - 1e-9)),
+  'risers.fewest.onSlope': (v) => {
+    const perRiser = (value(v, 'fa') / value(v, 'oa')) * value(v, 'G');
+    return Math.max(2, Math.ceil((value(v, 'H') - value(v, 'N') * perRiser) / (value(v, 'Rmax') - perRiser) - 1e-9));
+  },
   'treads.hung': (v) => value(v, 'N') - 1,
   'treads.level': (v) => value(v, 'N'),
   unitRise: (v) => value(v, 'H') / value(v, 'N'),

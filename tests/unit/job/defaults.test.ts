@@ -6,6 +6,8 @@ import { answerOf, bare, changed } from '../../fixtures/stairs';
 const TABLE: readonly (readonly [DefaultKey, string, string])[] = [
   ['markStep', '1/16 in', '0.5 mm'],
   ['survey.footBelowReading', '0 in', '0 mm'],
+  ['survey.fallAlong', '0 in', '0 mm'],
+  ['survey.fallAcross', '0 in', '0 mm'],
   ['survey.upperSubfloor', '3/4 in', '22 mm'],
   ['survey.headerLining', '1/2 in', '12.5 mm'],
   ['survey.wallboard', '1/2 in', '12.5 mm'],

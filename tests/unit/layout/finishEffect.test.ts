@@ -9,7 +9,7 @@ import {
 } from '../../../src/core/layout/finishEffect';
 import type { StairLayout } from '../../../src/core/layout/layoutStair';
 import { anyStair, planOrSkip } from '../../fixtures/anyStair';
-import { type Changes, changed, inInches, LOFT, planOf, SLAB } from '../../fixtures/stairs';
+import { type Changes, changed, inInches, LOFT, PAD, planOf, SLAB } from '../../fixtures/stairs';
 
 const IN = 25.4;
 /** Greatest riser and greatest difference: IRC 2021 R311.7.5.1. */
@@ -35,10 +35,17 @@ function risersBuilt(layout: StairLayout, amounts: Partial<Record<FinishSurface,
   const seat = job.survey.lowerLaid === 'before-stairs' ? today + lower : today;
   const cuts = Array.from(
     { length: flight.treads },
-    (_, i) => seat + stringer.heel.firstRiserCut + i * flight.unitRise + tread,
+    // On a sloping floor the toe stands higher or lower than the floor at the landing line.
+    (_, i) =>
+      seat + (stringer.heel.toeY - flight.seatHeight) + stringer.heel.firstRiserCut + i * flight.unitRise + tread,
   );
   const tops = [today + lower, ...cuts, upperToday + upper];
   return tops.slice(1).map((top, i) => top - (tops[i] as number));
+}
+
+/** What riser 1 gains at the lower edge of a floor that falls across: half of its fall between skirts. */
+function asideOf({ flight, width }: StairLayout): number {
+  return width === null ? 0 : (Math.abs(flight.slopeAcross) * width.betweenSkirts) / 2;
 }
 
 describe('the loft stair of our own', () => {
@@ -189,12 +196,14 @@ test('for any stair, the risers are those of the stair built from the cut piece'
       const { layout } = planOrSkip(job);
       const effect = finishEffect(layout, { lower, upper, tread }, NONE);
       const built = risersBuilt(layout, { lower, upper, tread });
+      const aside = asideOf(layout);
       if (!layout.stringer.top.hung) expect(built.pop()).toBeCloseTo(effect.lip, 7);
       expect(built[0]).toBeCloseTo(effect.firstRiser, 7);
       expect(built.at(-1)).toBeCloseTo(effect.lastRiser, 7);
       for (const riser of built.slice(1, -1)) expect(riser).toBeCloseTo(effect.otherRisers, 7);
-      expect(effect.tallest).toBeCloseTo(Math.max(...built), 7);
-      expect(effect.spread).toBeCloseTo(Math.max(...built) - Math.min(...built), 7);
+      const all = [...built, (built[0] as number) + aside, (built[0] as number) - aside];
+      expect(effect.tallest).toBeCloseTo(Math.max(...all), 7);
+      expect(effect.spread).toBeCloseTo(Math.max(...all) - Math.min(...all), 7);
     }),
     { numRuns: 200 },
   );
@@ -208,6 +217,8 @@ test('for any stair, just inside the window every riser built keeps the limits, 
   const keeps = (layout: StairLayout, surface: FinishSurface, value: number, { riserMax, variation }: RiserLimits) => {
     const built = risersBuilt(layout, { [surface]: value });
     const lip = layout.stringer.top.hung ? 0 : (built.pop() as number);
+    const first = built[0] as number;
+    built.push(first + asideOf(layout), first - asideOf(layout));
     const [most, least] = [Math.max(...built), Math.min(...built)];
     return (
       Math.abs(lip) < 1e-6 &&
@@ -237,4 +248,44 @@ test('for any stair, just inside the window every riser built keeps the limits, 
     }),
     { numRuns: 300 },
   );
+});
+
+describe('on a floor that falls across', () => {
+  // Worked by hand: R = 52.703125 / 7 = 7.529018 in, riser 1 is that ± 3/32 in at the edges.
+  const pad = () => planOf(PAD).layout;
+
+  test('the spread is there without any change', () => {
+    const effect = finishEffect(pad(), {}, RULES);
+    expect(inInches(effect.tallest)).toBeCloseTo(7.529018 + 3 / 32, 5);
+    expect(inInches(effect.spread)).toBeCloseTo(3 / 16, 9);
+  });
+
+  test('and leaves so much less of the window', () => {
+    const window = finishWindow(pad(), 'lower', RULES);
+    expect(inInches(window?.low ?? null)).toBeCloseTo(-(7.75 - 7.529018 - 3 / 32), 5);
+    expect(inInches(window?.high ?? null)).toBeCloseTo(3 / 8 - 3 / 32, 9);
+  });
+
+  test('a fall that uses up what risers may vary leaves none', () => {
+    const steep = planOf(changed(PAD, { survey: { fallAcross: '1/2 in' } })).layout;
+    expect(finishWindow(steep, 'lower', RULES)).toBeNull();
+    expect(finishWindow(steep, 'upper', RULES)).toBeNull();
+  });
+
+  test('riser 1 over its greatest at one edge can be cured by a thicker floor, and by nothing thinner', () => {
+    const layout = planOf(changed(PAD, { survey: { rise: '52 5/8 in' } })).layout;
+    // R = 53.953125 / 7 = 7.707589, at the low edge 7.801339: from 0.051339 in on.
+    const window = finishWindow(layout, 'lower', RULES);
+    expect(inInches(window?.low ?? null)).toBeCloseTo(0.051339, 5);
+    expect(inInches(window?.high ?? null)).toBeCloseTo(3 / 8 - 3 / 32, 9);
+    expect(finishWindow(layout, 'upper', RULES)).toBeNull();
+    // Thinner treads would lift the last riser over it first.
+    expect(finishWindow(layout, 'tread', RULES)).toBeNull();
+  });
+
+  test('a top level with the floor, over its greatest at an edge, has none either', () => {
+    const level = { survey: { rise: '53 5/8 in' }, stringer: { top: 'level-with-floor' } } as const;
+    const layout = planOf(changed(PAD, { ...level, survey: { ...level.survey, readingFromHeader: undefined } })).layout;
+    expect(finishWindow(layout, 'tread', { riserMax: 7.7 * IN, variation: null })).toBeNull();
+  });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { fewestRisers, layFlight, nosingLineHeight } from '../../../src/core/layout/flight';
+import { layFlight, nosingLineHeight } from '../../../src/core/layout/flight';
+import { fewestRisers } from '../../../src/core/layout/slope';
 import { inch } from '../../../src/core/units/exact';
 import {
   answerOf,

@@ -63,11 +63,13 @@ test('for any stair, today’s subfloor stands at the rise that was read, less w
   fc.assert(
     fc.property(anyStair, (job) => {
       const { layout } = planOrSkip(job);
-      const { rise, footBelowReading } = layout.job.survey;
+      const { rise, footBelowReading, readingFromHeader: stood, fallAlong } = layout.job.survey;
       const asMm = ({ num, den }: { num: bigint; den: bigint }) => Number(num) / Number(den);
+      const beyond = stood === null ? 0 : layout.stringer.top.headerX - asMm(stood);
+      const since = (beyond * asMm(fallAlong.fall)) / asMm(fallAlong.over);
       const last = storyPole(layout).at(-1);
       expect((last?.finishedToday as number) - layout.flight.upperToAdd).toBeCloseTo(
-        asMm(rise) + asMm(footBelowReading),
+        asMm(rise) + asMm(footBelowReading) + since,
         7,
       );
     }),

@@ -146,7 +146,7 @@ describe('no board can carry it', () => {
     // The flight refuses such a tread before; the stringer must not lean on that.
     const { layout } = planOf(changed(LOFT, { stringer: { top: 'level-with-floor', hanger: undefined } }));
     const stringer = { ...layout.job.stringer, topTreadRun: inch(20) };
-    const result = cutStringer(layout.flight, { ...layout.job, stringer });
+    const result = cutStringer(layout.flight, { ...layout.job, stringer }, layout.width);
     expect(result.ok ? [] : result.problems.map(({ place, code }) => `${place} ${code}`)).toEqual([
       'stairs[0].stringer.stockDepth plumbCut.none',
     ]);
