@@ -4,7 +4,12 @@ import { expect, test } from 'vitest';
 import { answerStair } from '../../src/cli/layoutAnswer';
 import { checkSheet } from '../../src/core/check/checkLayout';
 import { exactSheet, printedSheet } from '../../src/core/check/printedSheet';
+import { readStair } from '../../src/core/job/readStair';
+import type { StairJob } from '../../src/core/job/stairJob';
+import { acrossFlight } from '../../src/core/layout/acrossFlight';
 import { planStair } from '../../src/core/plan/planStair';
+import { fixedOf, quickFigures, shapeMargin } from '../../src/core/search/quick';
+import { toMm } from '../../src/core/units/exact';
 import { speakerFor } from '../../src/text/say';
 import { BOOK } from '../fixtures/stairs';
 import { holds, near, nearAll } from './measure';
@@ -67,7 +72,7 @@ test('each stringer has riser 1 that its own floor leaves: R, and what the floor
   );
 });
 
-test('the second road finds a slope that was forgotten or turned round, wherever it is more than a mark', () => {
+test('the second road finds a slope that was forgotten or turned round, on the unrounded sheet', () => {
   let tried = 0;
   fc.assert(
     fc.property(slopedStair, fc.constantFrom('along', 'across'), fc.boolean(), (stair, way, forgotten) => {
@@ -115,3 +120,34 @@ test('seen in a mirror, the feet are the same from the other side', () => {
     { numRuns: 300 },
   );
 });
+
+test('the quick figures of the search are those of the layout, and where it leaves no stair they say so', () => {
+  let laidOut = 0;
+  fc.assert(
+    fc.property(slopedStair, (stair) => {
+      const job = readStair(jobOf(stair), 0);
+      fc.pre(job.ok);
+      const text = (job as { value: StairJob }).value;
+      const quick = quickFigures(fixedOf(text), stair.risers, stair.nm.run / NM, stair.nm.depth / NM);
+      const layout = layoutOf(stair);
+      const margin = shapeMargin(quick);
+      if (Math.abs(margin) > 1e-5) holds((layout !== null) === margin > 0, `margin ${margin}`);
+      if (layout === null) return;
+      laidOut += 1;
+      const { stringer, flight, opening } = layout;
+      const toes = stringer.feet.map(({ heel }) => heel.firstRiserCut);
+      near(quick.totalRise, flight.totalRise, 'total rise');
+      near(quick.firstRiserCut, stringer.heel.firstRiserCut, 'tallest toe');
+      near(quick.shortestCut, Math.min(...toes), 'shortest toe');
+      near(quick.seat, stringer.heel.seat, 'seat');
+      near(quick.heelX, Math.max(...stringer.feet.map(({ heel }) => heel.heelX)), 'heel');
+      near(quick.boardLength, stringer.boardLength, 'board');
+      near(quick.contact as number, stringer.bearing.contact as number, 'contact');
+      near(quick.headroom as number, opening.headroom as number, 'headroom');
+      const across = acrossFlight(layout);
+      near(quick.unitRise + quick.fixed.aside, across === null ? flight.unitRise : toMm(across.tallest), 'tallest');
+    }),
+    { numRuns: 500 },
+  );
+  expect(laidOut).toBeGreaterThan(200);
+}, 60_000);

@@ -134,8 +134,9 @@ class Bench {
     if (!atLeast(found, least - this.slack(arm))) this.faults.push({ what, step: 0, expected: least, found });
   }
 
-  private slack(arm: number): number {
-    return PLACED * this.step + Math.abs(arm) * this.turn;
+  /** @param places how many times a point's own place counts */
+  slack(arm: number, places = 1): number {
+    return PLACED * this.step * places + Math.abs(arm) * this.turn;
   }
 }
 
@@ -234,6 +235,18 @@ function measureFloorMarks(bench: Bench, job: StairJob, sheet: PrintedSheet, bui
   if (hasHangerBoard(job.stringer.top)) bench.within('hanger thickness', 0, hanger);
 }
 
+/**
+ * What the seat rises with the floor. Where floor and board are nearly as steep, they meet at a small angle,
+ * and what rounding does to the toe and to the swing is that much larger along the floor.
+ */
+function measureSeat(bench: Bench, sheet: PrintedSheet, { seat, swing, site }: Rebuilt): void {
+  const slope = Math.atan(site.along);
+  const apart = swing - slope;
+  const steep = Math.abs(Math.sin(slope));
+  const slack = bench.slack(seat * steep * (1 + 1 / Math.tan(apart)), 1 + (steep * Math.cos(swing)) / Math.sin(apart));
+  bench.near('seat rise', 0, seat * Math.sin(slope), sheet.seatRise, slack);
+}
+
 /** The whole piece lies inside its board, with a seat, a throat and a plumb end left. */
 function measureBoard(bench: Bench, job: StairJob, sheet: PrintedSheet, built: Rebuilt, foot?: FootOnSheet): void {
   const trim = toMm(job.stringer.trim);
@@ -250,7 +263,7 @@ function measureBoard(bench: Bench, job: StairJob, sheet: PrintedSheet, built: R
   // The board's end is the tallest toe's; the others are cut shorter.
   if (foot === undefined || toeHeight >= sheet.toeHeight) {
     bench.same('trim', 0, trim, toeOnBoard.x, toeHeight);
-    bench.same('seat rise', 0, built.seat * Math.sin(Math.atan(built.site.along)), sheet.seatRise, built.seat);
+    measureSeat(bench, sheet, built);
   } else bench.within('trim', trim, toeOnBoard.x, toeHeight);
   bench.within('seat', 0, built.seat);
   bench.within('throat', 0, depth - sheet.gaugeLine);
