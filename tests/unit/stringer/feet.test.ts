@@ -23,7 +23,7 @@ test('the walk along the board has a toe for each, named from the left', () => {
   const { layout, sheet } = planOf(PAD);
   const toes = markLists(layout, sheet).marks.filter(({ what }) => what === 'toe');
   expect(toes.map(({ id, step }) => [id, step])).toEqual([1, 2, 3, 4, 5].map((k) => [`toe-${k}`, k]));
-  expect(toes.map(({ value }) => inInches(value))).toEqual([6.4375, 6.4375, 6.5, 6.5625, 6.625]);
+  expect(toes.map(({ value }) => Number(inInches(value).toFixed(6)))).toEqual([6.4375, 6.4375, 6.5, 6.5625, 6.625]);
   expect(stringerChecks(layout, sheet).filter(({ what }) => what === 'check-toe')).toHaveLength(5);
   const level = planOf(DECK);
   expect(stringerChecks(level.layout, level.sheet).filter(({ what }) => what === 'check-toe')).toHaveLength(1);
