@@ -32,7 +32,8 @@ export const printEn = {
   'print.refused': 'No file was made: {why}',
   'print.failed': 'The file could not be made or written. Nothing half-made was left behind.',
   'print.file.package': 'Package for the crew, PDF',
-  'print.file.package.what': 'survey, elevation, details, stringer, story pole, cut list, findings, what it can carry, inspection form',
+  'print.file.package.what':
+    'survey, elevation, details, stringer, story pole, cut list, findings, what it can carry, inspection form',
   'print.file.templates': 'Templates at full size, PDF',
   'print.file.templates.what': 'step triangle, heel, top end',
   'print.file.strips': 'Strips at full size, PDF',

@@ -4,7 +4,7 @@ export const resultsEn = {
   'results.none': 'This stair cannot be laid out as it stands:',
   'results.heavy': '+ is 1/32 more than the figure says (“heavy”).',
   'results.caution':
-    'Sizes are drawn and checked here, nothing else. Strength is not: spans, loads, fasteners and headers need a table, a maker’s data or an engineer. Where the local code or a licensed practitioner says otherwise, they win.',
+    'Sizes are drawn and checked here. Strength is not proved: a screening is no design, and spans, loads, fasteners and headers need a table, a maker’s data or an engineer. Where the local code or a licensed practitioner says otherwise, they win.',
 
   'draftBanner.title': 'Draft',
   'draftBanner.lead':

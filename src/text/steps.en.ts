@@ -20,6 +20,8 @@ export const stepsEn = {
   'layout.choices': 'The board, and how it meets the floors',
 
   'cut.lead': 'Cut one stringer first and stand it up. The others are traced from it, never from a copy.',
+  'cut.left': 'The notches leave a throat of {throat}. What that carries is screened at the step Check.',
+  'cut.toCarry': 'What it can carry',
   'cut.fences': 'By the setting of the fence',
   'cut.fence': 'Fence at {setting}',
   'cut.noFence': 'Not ripped',

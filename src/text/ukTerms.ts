@@ -83,7 +83,7 @@ export const ukTerms: Partial<Record<keyof typeof problemsEn | keyof typeof scre
   'width.stringers': 'strings',
   'width.overhang': 'tread past the outer string',
   'results.caution':
-    'Sizes are drawn and checked here, nothing else. Strength is not: spans, loads, fixings and trimmers need a table, a maker’s data or an engineer. Where the local code or a licensed practitioner says otherwise, they win.',
+    'Sizes are drawn and checked here. Strength is not proved: a screening is no design, and spans, loads, fixings and trimmers need a table, a maker’s data or an engineer. Where the local code or a licensed practitioner says otherwise, they win.',
 
   'walk.start.pole': 'Storey rod, one height at a time',
   'walk.label.pole': 'Storey rod, one height at a time',

@@ -1,4 +1,4 @@
-import { screen, within } from '@testing-library/react';
+import { screen, waitFor, within } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
 import { demoJob } from '../../src/document/demoJob';
 import { atStep, demoWith, field, form, openPage, retype } from './bench';
@@ -81,6 +81,22 @@ describe('what the stringer can carry', () => {
     );
     expect(part.getByText(/^The data has no values for this species/)).toBeTruthy();
     expect(present().stairs[0]?.carry?.species).toBe('bog oak');
+  });
+
+  it('is reached from the step where the board is cut, in the first field', async () => {
+    const { user } = await openPage();
+    await atStep(user, 'Cut');
+    expect(screen.getByText(/^The notches leave a throat of 5 3\/16 \+ in/)).toBeTruthy();
+    await user.click(screen.getByRole('button', { name: 'What it can carry' }));
+    await waitFor(() => expect(document.activeElement).toBe(form().getByLabelText('Species')));
+  });
+
+  it('stands on the printed pages without fields', async () => {
+    const { user } = await openPage({ firstJob: demoWith({ carry: WOOD }) });
+    await atStep(user, 'Print');
+    const part = within(await screen.findByRole('region', { name: 'What the stringer can carry' }));
+    expect(await part.findByText('comes to 1570 psi; the data allows 863 psi (183 %)')).toBeTruthy();
+    expect(part.queryByRole('combobox')).toBeNull();
   });
 
   it('says in UK words what the UK trade calls otherwise', async () => {

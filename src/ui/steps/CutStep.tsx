@@ -2,11 +2,13 @@
 import { type CutRow, cutList, type FenceGroup } from '../../core/parts/cutList';
 import { laySkirt, usualSkirt } from '../../core/parts/skirt';
 import type { StairPlan } from '../../core/plan/planStair';
+import { placeInStair } from '../fields/jobPlaces';
 import { lengthText } from '../numbers/figures';
 import { Sheet } from '../results/Sheet';
 import { ToesSheet } from '../results/ToesSheet';
 import { useStair } from '../stairOnShow';
 import { StartWalk } from '../walk/StartWalk';
+import { useGoToPlace } from './goToPlace';
 
 const CAUTIONS = ['overcut', 'trace', 'square', 'saw'] as const;
 
@@ -19,6 +21,7 @@ export function CutStep({ plan }: { readonly plan: StairPlan }) {
     <>
       <p className="step-lead">{say('cut.lead')}</p>
       <StartWalk list="rips" />
+      <WhatIsLeft plan={plan} />
       <Sheet name="fences" title={say('cut.fences')}>
         {groups.map((group) => (
           <Fence key={group.setting ?? 'none'} group={group} />
@@ -34,6 +37,20 @@ export function CutStep({ plan }: { readonly plan: StairPlan }) {
         ))}
       </ul>
     </>
+  );
+}
+
+/** Before the saw starts is when it still helps to know what the notches leave. */
+function WhatIsLeft({ plan }: { readonly plan: StairPlan }) {
+  const { say, units, index } = useStair();
+  const goTo = useGoToPlace();
+  return (
+    <p className="caution">
+      {say('cut.left', { throat: lengthText(plan.layout.stringer.throat, units, 'down') })}{' '}
+      <button type="button" onClick={() => goTo(placeInStair(index, 'carry.species'))}>
+        {say('cut.toCarry')}
+      </button>
+    </p>
   );
 }
 

@@ -1,5 +1,5 @@
 /** Print: the working sheets as the browser prints them. Files and true-size templates are made beside them. */
-import { useState } from 'react';
+import { lazy, Suspense, useState } from 'react';
 import type { StairPlan } from '../../core/plan/planStair';
 import { Board, Heel, TopEnd } from '../drawing/LateDrawings';
 import { Elevation } from '../drawing/StairDrawings';
@@ -13,6 +13,8 @@ import { RiserStrip } from '../results/RiserStrip';
 import { HeelSheet, RiseSheet, TopSheet } from '../results/SumSheets';
 import { useStair } from '../stairOnShow';
 import { useGoToPlace } from './goToPlace';
+
+const CarryPart = lazy(() => import('../carry/CarryPart').then(({ CarryPart }) => ({ default: CarryPart })));
 
 export function PrintStep({ plan }: { readonly plan: StairPlan }) {
   const { say, units } = useStair();
@@ -60,6 +62,9 @@ export function PrintStep({ plan }: { readonly plan: StairPlan }) {
             </section>
           </div>
           <Findings plan={plan} />
+          <Suspense fallback={null}>
+            <CarryPart plan={plan} isStill />
+          </Suspense>
           <p className="caution closing">{say('results.caution')}</p>
           <Audit plan={plan} />
         </div>
