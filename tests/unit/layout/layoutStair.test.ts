@@ -93,9 +93,9 @@ describe('notes', () => {
 
   test('an odd length is named with its figure', () => {
     const { notes } = layoutOf(
-      loft({ survey: { ...bareFloors, rise: '13 in', openingFraming: '20 in' }, steps: { risers: 4 } }),
+      loft({ survey: { ...bareFloors, rise: '13.75 in', openingFraming: '20 in' }, steps: { risers: 4 } }),
     );
-    expect(notes.find(({ code }) => code === 'note.oddRise')?.values).toEqual({ riseMm: inchMm(13) });
+    expect(notes.find(({ code }) => code === 'note.oddRise')?.values).toEqual({ riseMm: inchMm(13.75) });
     expect(notes.find(({ code }) => code === 'note.oddOpening')?.values).toEqual({ openingMm: inchMm(20) });
   });
 });
