@@ -22,7 +22,7 @@ const POLICY: readonly string[] = [
   "base-uri 'none'",
   "object-src 'none'",
   "require-trusted-types-for 'script'",
-  'trusted-types pitchboard-offline',
+  'trusted-types pitchboard-offline pitchboard-workshop',
 ];
 
 /** Browsers refuse this one in a meta tag, with a complaint on the console. */
@@ -99,6 +99,8 @@ export default defineConfig({
   // Relative addresses, so that the built folder works under any path of any host.
   base: './',
   plugins: [react(), policyInPage(), textsCompiled(), withoutUnused(), keptOffline()],
+  // The workshop's own pieces: the same texts and the same omissions as the page's.
+  worker: { format: 'es', plugins: () => [textsCompiled(), withoutUnused()] },
   build: {
     outDir: 'dist',
     target: 'es2022',

@@ -10,7 +10,7 @@ import type { JobText } from '../core/job/jobText';
 import { type JudgedPlan, planJob } from '../core/plan/planStair';
 import type { Problem, Result } from '../core/result';
 import { openJob } from '../document/openJob';
-import { PACKAGE_SHEETS } from '../export/sheets/packagePages';
+import { PACKAGE_SHEETS } from '../export/sheets/sheetNames';
 import {
   cutListFile,
   dxfFile,

@@ -1,8 +1,6 @@
-/**
- * Role → pen on paper: black only, in the widths of technical pens, narrow to wide one to two (after
- * ISO 128, from memory). No fills: wood is an outline, and waste is hatched.
- */
+/** Pens on paper: black only, in the widths of technical pens. No fills: wood is an outline, and waste is hatched. */
 import type { Role } from '../core/drawing/drawing';
+import { type LineKind, type LineWeight, ROLE_PENS } from '../core/drawing/pens';
 
 export interface PaperPen {
   /** Millimetres; 0 for what has no line of its own on paper. */
@@ -10,51 +8,24 @@ export interface PaperPen {
   readonly dash?: readonly number[];
 }
 
-const NONE: PaperPen = { width: 0 };
-const FINE: PaperPen = { width: 0.18 };
-const NARROW: PaperPen = { width: 0.25 };
-const MIDDLE: PaperPen = { width: 0.35 };
-const WIDE: PaperPen = { width: 0.5 };
-const HEAVY: PaperPen = { width: 0.7 };
-const CHAIN: PaperPen = { width: 0.25, dash: [8, 2, 1.5, 2] };
-
-export const PAPER_PENS: Readonly<Record<Role, PaperPen>> = {
-  stringer: WIDE,
-  tread: NARROW,
-  riser: NARROW,
-  hanger: NARROW,
-  kicker: NARROW,
-  'landing-nosing': NARROW,
-  house: NARROW,
-  'floor-today': HEAVY,
-  'ground-hatch': FINE,
-  'to-come': { width: 0.25, dash: [3.5, 2] },
-  unknown: { width: 0.5, dash: [1, 2] },
-  'wood-fill': NONE,
-  'cut-line': WIDE,
-  'board-fill': NONE,
-  'board-line': NARROW,
-  'nosing-line': CHAIN,
-  'gauge-line': CHAIN,
-  dimension: NARROW,
-  leader: NARROW,
-  tick: WIDE,
-  'mark-point': WIDE,
-  'pitch-triangle': NARROW,
-  'number-main': NONE,
-  number: NONE,
-  caption: NONE,
-  'riser-number': NONE,
-  'tread-number': NONE,
-  'template-cut': MIDDLE,
-  'waste-hatch': FINE,
-  registration: FINE,
-  'tile-edge': { width: 0.18, dash: [5, 2.5] },
-  'proof-bar': NARROW,
-  rule: FINE,
-  'rule-strong': WIDE,
-  heading: NONE,
-  body: NONE,
-  'body-strong': NONE,
-  small: NONE,
+/** The series of ISO 128-2, 0.18 to 0.7 mm; narrow and wide are one to two. From memory. */
+const WIDTHS: Readonly<Record<LineWeight, number>> = {
+  none: 0,
+  fine: 0.18,
+  narrow: 0.25,
+  middle: 0.35,
+  wide: 0.5,
+  heavy: 0.7,
 };
+
+const DASHES: Readonly<Record<LineKind, readonly number[]>> = {
+  continuous: [],
+  dashed: [3.5, 2],
+  'long-dashed': [5, 2.5],
+  dotted: [1, 2],
+  chain: [8, 2, 1.5, 2],
+};
+
+export const PAPER_PENS: Readonly<Record<Role, PaperPen>> = Object.fromEntries(
+  Object.entries(ROLE_PENS).map(([role, { weight, kind }]) => [role, { width: WIDTHS[weight], dash: DASHES[kind] }]),
+) as Record<Role, PaperPen>;

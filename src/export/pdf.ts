@@ -6,7 +6,7 @@
 import type { jsPDF } from 'jspdf';
 import type { ShapeMark, TextMark } from '../core/drawing/drawing';
 import { isBold, type Page } from '../core/drawing/page';
-import { figureSetting, STACKED } from '../core/drawing/pageSketch';
+import { figureSetting, STACK, STACKED } from '../core/drawing/pageSketch';
 import { tapeParts } from '../core/drawing/sketch';
 import type { Point } from '../core/geometry/point';
 import { mmToInches } from '../core/units/exact';
@@ -20,8 +20,6 @@ const FAMILY = 'Sheet';
 /** A fixed moment and name: they would make two files of the same pages differ. */
 const MADE = "D:20260101000000+00'00'";
 const FILE_ID = '0'.repeat(32);
-/** Feet of the two digits of a stack, over and under the middle, in ems of the whole number. */
-const STACK = { upper: 0.09, lower: -0.6, bar: 0.06, barInset: 0.05 };
 
 /** @returns the file; empty pages are none of its business */
 export async function pdfOf(pages: readonly Page[], fonts: Fonts): Promise<Uint8Array> {

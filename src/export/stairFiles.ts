@@ -28,7 +28,8 @@ import { cutListCsv, marksCsv } from './lists';
 import { pdfOf } from './pdf';
 import { plainText } from './plainText';
 import { drawingWords } from './sheets/leaf';
-import { type PackageSheet, packagePages, paperWords } from './sheets/packagePages';
+import { packagePages, paperWords } from './sheets/packagePages';
+import type { PackageSheet } from './sheets/sheetNames';
 import { svgOf } from './svg';
 
 export interface StairSource {
@@ -98,6 +99,20 @@ export async function elevationFile(source: StairSource, choice: PaperChoice): P
     const drawing = drawElevation(source.plan, ELEVATION_VIEW, drawingWords(source.say));
     return bytes(svgOf(drawing, `${source.say('drawing.elevation')}: ${facts.job}`));
   });
+}
+
+/** @param paint makes a picture of the elevation, or null where it cannot; the command has no canvas to do it on */
+export async function pictureFile(
+  source: StairSource,
+  choice: PaperChoice,
+  paint: (drawing: Drawing, fonts: Fonts) => Promise<Uint8Array | null>,
+): Promise<Result<ExportedFile>> {
+  const facts = factsOf(source, choice);
+  if (!facts.ok) return facts;
+  const drawing = drawElevation(source.plan, ELEVATION_VIEW, drawingWords(source.say));
+  const painted = await paint(drawing, await loadFonts());
+  if (painted === null) return failure([problem(source.plan.layout.job.place, 'paper.noPicture', {})]);
+  return exported(source, 'elevation.png', 'image/png', choice, async () => painted);
 }
 
 /** The whole stringer with one millimetre to the millimetre, for a plotter or a laser cutter. */

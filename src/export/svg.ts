@@ -2,64 +2,11 @@
  * Drawing → SVG text that stands alone: for the figures of docs/maths and for files. The page draws
  * the same model itself. No scripts, no links, no styles from elsewhere; every text is escaped.
  */
-import type { Drawing, Mark, Role, TextMark } from '../core/drawing/drawing';
+import type { Drawing, Mark, TextMark } from '../core/drawing/drawing';
 import { fractionEms, type TapeParts, tapeParts } from '../core/drawing/sketch';
 import type { Point } from '../core/geometry/point';
+import { colourPen } from './colourPens';
 import { plainText } from './plainText';
-
-interface Pen {
-  readonly line: string;
-  readonly fill: string;
-  /** Pixels of the view. */
-  readonly width: number;
-  readonly dash?: string;
-}
-
-const INK = '#1A1F24';
-const SECOND = '#3F474E';
-const WOOD = '#6B4516';
-
-/** Role → pen on white paper; lines narrow to wide one to two, after ISO 128 (from memory). */
-const PENS: Readonly<Record<Role, Pen>> = {
-  stringer: { line: WOOD, fill: '#E6C595', width: 2 },
-  tread: { line: WOOD, fill: '#F2DFC0', width: 1 },
-  riser: { line: WOOD, fill: '#F2DFC0', width: 1 },
-  hanger: { line: WOOD, fill: '#F2DFC0', width: 1 },
-  kicker: { line: WOOD, fill: '#F2DFC0', width: 1 },
-  'landing-nosing': { line: WOOD, fill: '#F2DFC0', width: 1 },
-  house: { line: INK, fill: '#DADDD8', width: 1 },
-  'floor-today': { line: INK, fill: 'none', width: 3 },
-  'ground-hatch': { line: SECOND, fill: 'none', width: 1 },
-  'to-come': { line: INK, fill: 'none', width: 1, dash: '7 4' },
-  unknown: { line: INK, fill: 'none', width: 2, dash: '2 4' },
-  'wood-fill': { line: 'none', fill: '#E6C595', width: 0 },
-  'cut-line': { line: WOOD, fill: 'none', width: 2 },
-  'board-fill': { line: 'none', fill: '#FFFFFF', width: 0 },
-  'board-line': { line: INK, fill: 'none', width: 1 },
-  'nosing-line': { line: INK, fill: 'none', width: 1, dash: '16 4 3 4' },
-  'gauge-line': { line: INK, fill: 'none', width: 1, dash: '16 4 3 4' },
-  dimension: { line: INK, fill: 'none', width: 1 },
-  leader: { line: INK, fill: 'none', width: 1 },
-  tick: { line: INK, fill: 'none', width: 2 },
-  'mark-point': { line: INK, fill: 'none', width: 2 },
-  'pitch-triangle': { line: INK, fill: '#DFEAF7', width: 1 },
-  'number-main': { line: 'none', fill: INK, width: 0 },
-  number: { line: 'none', fill: INK, width: 0 },
-  caption: { line: 'none', fill: SECOND, width: 0 },
-  'riser-number': { line: 'none', fill: INK, width: 0 },
-  'tread-number': { line: 'none', fill: SECOND, width: 0 },
-  'template-cut': { line: INK, fill: 'none', width: 2 },
-  'waste-hatch': { line: SECOND, fill: 'none', width: 1 },
-  registration: { line: INK, fill: 'none', width: 1 },
-  'tile-edge': { line: INK, fill: 'none', width: 1, dash: '10 5' },
-  'proof-bar': { line: INK, fill: 'none', width: 1 },
-  rule: { line: INK, fill: 'none', width: 1 },
-  'rule-strong': { line: INK, fill: 'none', width: 2 },
-  heading: { line: 'none', fill: INK, width: 0 },
-  body: { line: 'none', fill: INK, width: 0 },
-  'body-strong': { line: 'none', fill: INK, width: 0 },
-  small: { line: 'none', fill: SECOND, width: 0 },
-};
 
 /**
  * @param title what it shows, for whoever cannot see it
@@ -83,15 +30,10 @@ ${body}
 }
 
 function shapeSvg(mark: Extract<Mark, { kind: 'shape' }>, { frame, perPixel }: Drawing): string {
-  const pen = PENS[mark.role];
+  const pen = colourPen(mark.role);
   const points = mark.corners.map((corner) => pointText(corner, frame)).join(' ');
   const dash =
-    pen.dash === undefined
-      ? ''
-      : ` stroke-dasharray="${pen.dash
-          .split(' ')
-          .map((part) => number(Number(part) * perPixel))
-          .join(' ')}"`;
+    pen.dash.length === 0 ? '' : ` stroke-dasharray="${pen.dash.map((part) => number(part * perPixel)).join(' ')}"`;
   const fill = mark.closed ? pen.fill : 'none';
   return `<${mark.closed ? 'polygon' : 'polyline'} points="${points}" fill="${fill}" stroke="${pen.line}" stroke-width="${number(pen.width * perPixel)}" stroke-linejoin="round"${dash}/>`;
 }
@@ -99,7 +41,7 @@ function shapeSvg(mark: Extract<Mark, { kind: 'shape' }>, { frame, perPixel }: D
 function textSvg(mark: TextMark, frame: Drawing['frame']): string {
   const x = mark.at.x - frame.left;
   const y = frame.top - mark.at.y;
-  const fill = PENS[mark.role].fill;
+  const { fill } = colourPen(mark.role);
   const bold = mark.content.kind === 'words' ? 400 : 700;
   if (mark.content.kind !== 'tape') return label(x, y, mark.anchor, mark.size, bold, fill, mark.content.text);
   const parts = tapeParts(mark.content.number);

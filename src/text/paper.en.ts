@@ -228,6 +228,8 @@ export const paperEn = {
   'cli.sheets.option': '"{option}" is not known here',
   'cli.sheets.value': '"{value}" is not accepted for {option}',
 
+  'problem.paper.noPicture':
+    'this browser cannot paint a picture by itself; take the drawing as SVG, or use a newer browser',
   'problem.paper.correctionTooFar':
     'the bar is off by {percent} %; more than {most} % is no printer’s error: check the paper size, turn off every scaling, and print again',
 } as const;

@@ -40,6 +40,8 @@ export const paperUk: Partial<Record<keyof typeof paperEn | keyof typeof printEn
   'print.hand': 'The string’s face climbs to the',
   'print.file.package.what':
     'survey, elevation, details, string, storey rod, cut list, findings, cautions, inspection form',
+  'print.sheet.stringer': 'String',
+  'print.sheet.heights': 'Storey rod, laser, set-out',
   'print.file.strips.what': 'running marks and storey rod',
   'print.file.stringer': 'Whole string at full size, PDF',
   'print.file.svg': 'String in true millimetres, SVG',

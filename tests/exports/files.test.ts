@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { boardFrame, toBoard } from '../../src/core/stringer/board';
 import { csvOf } from '../../src/export/csv';
 import { exportName } from '../../src/export/fileNames';
-import { PACKAGE_SHEETS } from '../../src/export/sheets/packagePages';
+import { PACKAGE_SHEETS } from '../../src/export/sheets/sheetNames';
 import {
   cutListFile,
   dxfFile,

@@ -8,7 +8,7 @@ import { expect, test } from 'vitest';
 import type { TextMark } from '../../src/core/drawing/drawing';
 import type { Page } from '../../src/core/drawing/page';
 import { tapeText } from '../../src/core/units/format';
-import type { PackageSheet } from '../../src/export/sheets/packagePages';
+import type { PackageSheet } from '../../src/export/sheets/sheetNames';
 import { cutListFile, marksFile } from '../../src/export/stairFiles';
 import { sourceOf, textOf } from '../exports/asNamed';
 import { choiceOf, packageOf, textsOf } from '../exports/sheets';

@@ -14,6 +14,8 @@ export const PRINT = { title: 6.2, strong: 5, figure: 4.9, body: 3.9, small: 3.3
 export const LEADING = 1.35;
 /** Digits of a stacked fraction, of the whole number's size. */
 export const STACKED = 0.69;
+/** Feet of the two digits of a stack, over and under the middle, and its bar, in ems of the whole number. */
+export const STACK = { upper: 0.09, lower: -0.6, bar: 0.06, barInset: 0.05 };
 const STACK_AIR = 0.12;
 const ELLIPSIS = '…';
 

@@ -17,23 +17,10 @@ import { makeFindings } from './findingsSheet';
 import { makeHeights } from './heights';
 import { makeInspection } from './inspection';
 import type { LeafMaker } from './leaf';
+import type { PackageSheet } from './sheetNames';
 import { makeStringerSheet } from './stringerSheet';
 import { makeSurvey } from './survey';
 import { makeTreadSchedule } from './treadSchedule';
-
-export type PackageSheet =
-  | 'cover'
-  | 'survey'
-  | 'elevation'
-  | 'details'
-  | 'stringer'
-  | 'heights'
-  | 'cutList'
-  | 'treads'
-  | 'findings'
-  | 'carry'
-  | 'cautions'
-  | 'inspection';
 
 const MAKERS: Readonly<Record<PackageSheet, LeafMaker>> = {
   cover: makeCover,
@@ -49,8 +36,6 @@ const MAKERS: Readonly<Record<PackageSheet, LeafMaker>> = {
   cautions: makeCautions,
   inspection: makeInspection,
 };
-
-export const PACKAGE_SHEETS = Object.keys(MAKERS) as readonly PackageSheet[];
 
 export interface PackageChoice {
   readonly sheets: readonly PackageSheet[];

@@ -2,24 +2,26 @@
 import { useState } from 'react';
 import { PAPER_NAMES, type PaperName } from '../../core/drawing/paper';
 import type { Hand } from '../../core/drawing/template';
-import type { StairPlan } from '../../core/plan/planStair';
+import { PACKAGE_SHEETS, type PackageSheet } from '../../export/sheets/sheetNames';
 import type { PaperChoice } from '../../export/stairFiles';
 import '../../text/latePaper';
 import { sayProblem } from '../../text/say';
-import { judged } from '../findings/judged';
+import { FILE_KINDS, type FileKind } from '../../workshop/order';
+import { orderFile } from '../../workshop/workshop';
 import { useStair } from '../stairOnShow';
-import { useBench } from '../usePlanner';
-import { FILE_KINDS, type FileKind, makeFile } from './fileKinds';
+import { useBench, usePlannerState } from '../usePlanner';
 import { PrinterPart } from './PrinterPart';
+import { SheetsPart } from './SheetsPart';
 import { usePrinter } from './usePrinter';
 
 const HANDS: readonly Hand[] = ['right', 'left'];
 
-export function FilesPart({ plan }: { readonly plan: StairPlan }) {
+export function FilesPart() {
   const { say, units } = useStair();
   const [paper, setPaper] = useState<PaperName>(units === 'metric' ? 'a4' : 'letter');
   const [hand, setHand] = useState<Hand>('right');
   const [revision, setRevision] = useState('A');
+  const [sheets, setSheets] = useState<readonly PackageSheet[]>(PACKAGE_SHEETS);
   const printer = usePrinter(units);
   const choice: PaperChoice = { paper, hand, revision, ...(printer.correction && { correction: printer.correction }) };
   return (
@@ -47,6 +49,19 @@ export function FilesPart({ plan }: { readonly plan: StairPlan }) {
             ))}
           </select>
         </label>
+        {printer.known.length > 0 && (
+          <label>
+            <span>{say('print.printer.which')}</span>
+            <select value={printer.chosen} onChange={(event) => printer.choose(event.currentTarget.value)}>
+              <option value="">{say('print.printer.noneChosen')}</option>
+              {printer.known.map(({ name }) => (
+                <option key={name} value={name}>
+                  {name}
+                </option>
+              ))}
+            </select>
+          </label>
+        )}
         <label>
           <span>{say('print.revision')}</span>
           <input
@@ -58,19 +73,21 @@ export function FilesPart({ plan }: { readonly plan: StairPlan }) {
           />
         </label>
       </div>
-      <FileKeys plan={plan} choice={choice} />
+      <FileKeys choice={choice} sheets={sheets} />
+      <SheetsPart chosen={sheets} onChoose={setSheets} />
       <PrinterPart printer={printer} />
     </section>
   );
 }
 
 interface FileKeysProps {
-  readonly plan: StairPlan;
   readonly choice: PaperChoice;
+  readonly sheets: readonly PackageSheet[];
 }
 
-function FileKeys({ plan, choice }: FileKeysProps) {
-  const { say, job, units } = useStair();
+function FileKeys({ choice, sheets }: FileKeysProps) {
+  const { say, job, index, units } = useStair();
+  const terms = usePlannerState((state) => state.terms);
   const { files } = useBench();
   const [making, setMaking] = useState<FileKind | null>(null);
   const [outcome, setOutcome] = useState('');
@@ -79,7 +96,7 @@ function FileKeys({ plan, choice }: FileKeysProps) {
     setMaking(kind);
     setOutcome('');
     try {
-      const made = await makeFile(kind, { job, plan: judged(plan), say }, choice);
+      const made = await orderFile({ kind, job, stair: index, terms, choice, sheets });
       if (!made.ok) {
         setOutcome(
           say('print.refused', { why: made.problems.map((found) => sayProblem(say, found, units)).join(' ') }),
@@ -88,8 +105,7 @@ function FileKeys({ plan, choice }: FileKeysProps) {
       }
       const { name, content, type } = made.value;
       const saved = await files.saveFile(name, new Uint8Array(content), type);
-      if (saved.kind === 'saved') setOutcome(say('print.made', { name: saved.name }));
-      if (saved.kind === 'failed') setOutcome(say('print.failed'));
+      setOutcome(saved.kind === 'saved' ? say('print.made', { name: saved.name }) : say(`print.${saved.kind}`));
     } catch {
       setOutcome(say('print.failed'));
     } finally {
@@ -102,7 +118,11 @@ function FileKeys({ plan, choice }: FileKeysProps) {
       <ul className="file-keys">
         {FILE_KINDS.map((kind) => (
           <li key={kind}>
-            <button type="button" disabled={making !== null} onClick={() => void make(kind)}>
+            <button
+              type="button"
+              disabled={making !== null || (kind === 'package' && sheets.length === 0)}
+              onClick={() => void make(kind)}
+            >
               <b>{say(`print.file.${kind}`)}</b>
               <small>{making === kind ? say('print.making') : say(`print.file.${kind}.what`)}</small>
             </button>

@@ -1,4 +1,4 @@
-/** The printer's own error: what the bars say and what the tape says they are. */
+/** The printer's own error: which printer, what its bars say and what the tape says they are. */
 import { sayProblem } from '../../text/say';
 import { useStair } from '../stairOnShow';
 import type { Bar, Printer } from './usePrinter';
@@ -10,11 +10,11 @@ const SIDES = [
 
 export function PrinterPart({ printer }: { readonly printer: Printer }) {
   const { say, units } = useStair();
-  const { correction, problems, isTyped } = printer;
+  const { correction, problems, isTyped, chosen } = printer;
   return (
     <details className="printer">
       <summary>{say('print.printer')}</summary>
-      <p>{say('print.printer.lead')}</p>
+      <p>{say(chosen === '' ? 'print.printer.lead' : 'print.printer.leadChosen', { name: chosen })}</p>
       {SIDES.map(({ is, says, isWords, saysWords }) => (
         <div className="printer-side" key={is}>
           <BarField printer={printer} bar={is} words={say(isWords)} />
@@ -32,7 +32,40 @@ export function PrinterPart({ printer }: { readonly printer: Printer }) {
         ))}
         {isTyped && correction === null && problems.length === 0 && <p>{say('print.printer.unread')}</p>}
       </div>
+      <Remember printer={printer} />
     </details>
+  );
+}
+
+function Remember({ printer }: { readonly printer: Printer }) {
+  const { say } = useStair();
+  const { correction, isTyped, chosen, outcome, name } = printer;
+  const canKeep = isTyped && correction !== null && (name.trim() !== '' || chosen !== '');
+  return (
+    <>
+      <div className="printer-side">
+        <label>
+          <span>{say('print.printer.name')}</span>
+          <input
+            type="text"
+            autoComplete="off"
+            maxLength={60}
+            value={name}
+            placeholder={chosen}
+            onChange={(event) => printer.call(event.currentTarget.value)}
+          />
+        </label>
+        <button type="button" disabled={!canKeep} onClick={() => void printer.remember()}>
+          {say('print.printer.remember')}
+        </button>
+        {chosen !== '' && (
+          <button type="button" onClick={() => void printer.forget()}>
+            {say('print.printer.forget', { name: chosen })}
+          </button>
+        )}
+      </div>
+      <p aria-live="polite">{outcome === '' ? '' : say(`print.printer.${outcome}`)}</p>
+    </>
   );
 }
 

@@ -26,7 +26,7 @@ export function PrintStep({ plan }: { readonly plan: StairPlan }) {
           {say('print.now')}
         </button>
       </div>
-      <FilesPart plan={plan} />
+      <FilesPart />
       {/* On a page that is to be printed a number is a number: nobody can ask it. */}
       <DeskContext value={null}>
         <div className="print-pages">
