@@ -85,7 +85,17 @@ const FOLDERS: readonly FolderRule[] = [
   },
   {
     folder: 'src/ui',
-    may: ['src/workshop', 'src/ui', 'src/core', 'src/packs', 'src/document', 'src/export', 'src/state', 'src/platform', 'src/text'],
+    may: [
+      'src/workshop',
+      'src/ui',
+      'src/core',
+      'src/packs',
+      'src/document',
+      'src/export',
+      'src/state',
+      'src/platform',
+      'src/text',
+    ],
     why: 'a screen has no business with the command line',
   },
   {

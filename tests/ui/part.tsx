@@ -4,6 +4,7 @@ import userEvent from '@testing-library/user-event';
 import { type ReactNode, useMemo } from 'react';
 import type { JobText } from '../../src/core/job/jobText';
 import { demoJob } from '../../src/document/demoJob';
+import type { SavedFile } from '../../src/platform/files';
 import type { Draft, DraftKeeper } from '../../src/state/draft';
 import { createPlanner, job as jobOf } from '../../src/state/plannerStore';
 import { speakerFor } from '../../src/text/say';
@@ -15,9 +16,10 @@ interface PartOptions {
   readonly firstJob?: JobText;
   /** What an earlier visit has left. */
   readonly kept?: Draft;
+  readonly save?: (name: string) => Promise<SavedFile>;
 }
 
-export async function openPart(part: ReactNode, { firstJob = demoJob, kept }: PartOptions = {}) {
+export async function openPart(part: ReactNode, { firstJob = demoJob, kept, save }: PartOptions = {}) {
   const saved: Draft[] = [];
   const drafts: DraftKeeper = {
     load: async () => (kept === undefined ? { kind: 'none' } : { kind: 'found', draft: kept, loss: null }),
@@ -32,7 +34,7 @@ export async function openPart(part: ReactNode, { firstJob = demoJob, kept }: Pa
   const files = {
     pickFile: async () => ({ kind: 'cancelled' as const }),
     fileFromDrop: async () => ({ kind: 'cancelled' as const }),
-    saveFile: async (name: string) => ({ kind: 'saved' as const, name }),
+    saveFile: save ?? (async (name: string): Promise<SavedFile> => ({ kind: 'saved', name })),
   };
   const bench = { planner, files, typing: createTypingDesk() };
   const user = userEvent.setup();
