@@ -57,13 +57,13 @@ async function strictly(
   return true;
 }
 
-async function withDatabase<T>(use: (database: Database) => Promise<T>): Promise<T | null> {
+async function withDatabase<T>(work: (database: Database) => Promise<T>): Promise<T | null> {
   try {
     const database = await openDB<Schema>(NAME, VERSION, {
       upgrade: (fresh) => void fresh.createObjectStore('printers'),
     });
     try {
-      return await use(database);
+      return await work(database);
     } finally {
       database.close();
     }

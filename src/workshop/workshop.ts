@@ -1,6 +1,5 @@
 /** The page's side of the workshop: hands an order over, and waits. It is set up with the first order and stays. */
 import type { Answer, Order } from './order';
-import address from './worker?worker&url';
 
 /** The policy of the page (vite.config.ts) lets nobody else name a script to run, and this one name no other. */
 const POLICY = 'pitchboard-workshop';
@@ -19,9 +18,10 @@ let open: Workshop | null = null;
 let count = 0;
 
 /** @returns the file, or why there is none; rejects where the workshop itself cannot be set up or breaks down */
-export function orderFile(order: Order): Promise<Answer> {
+export async function orderFile(order: Order): Promise<Answer> {
+  const { default: address } = await import('./worker?worker&url');
   return new Promise((resolve, reject) => {
-    open ??= setUp();
+    open ??= setUp(address);
     count += 1;
     const broken = () => reject(new Error('The workshop broke down.'));
     open.waiting.set(count, { done: resolve, broken });
@@ -29,8 +29,8 @@ export function orderFile(order: Order): Promise<Answer> {
   });
 }
 
-function setUp(): Workshop {
-  const worker = new Worker(vouchedFor(), { type: 'module' });
+function setUp(address: string): Workshop {
+  const worker = new Worker(vouchedFor(address), { type: 'module' });
   const waiting: Workshop['waiting'] = new Map();
   worker.addEventListener('message', ({ data: { number, answer } }: MessageEvent<Reply>) => {
     const order = waiting.get(number);
@@ -54,7 +54,7 @@ interface TrustedTypes {
 let policy: ReturnType<TrustedTypes['createPolicy']> | null = null;
 
 /** @returns the one address that is run; a browser that wants it vouched for has it so */
-function vouchedFor(): string {
+function vouchedFor(address: string): string {
   const { trustedTypes } = globalThis as { readonly trustedTypes?: TrustedTypes };
   policy ??= trustedTypes?.createPolicy(POLICY, { createScriptURL: () => address }) ?? null;
   return policy?.createScriptURL('') ?? address;
