@@ -16,9 +16,11 @@ const byId = (list: readonly MarkEntry[], id: string) => {
 };
 
 describe('along the board of the loft stair, a worked example of our own', () => {
-  const { marks } = listsOf();
+  // Asked for in each test, so that what is wrong in a list fails the test that names it.
+  const loft = () => listsOf().marks;
 
   test('tip and corner in turn, as the tape passes them, with the gauge line first', () => {
+    const marks = loft();
     expect(marks.slice(0, 6).map(({ id }) => id)).toEqual(['gauge', 'tip-1', 'corner-1', 'tip-2', 'corner-2', 'tip-3']);
     expect(marks.slice(-6).map(({ id }) => id)).toEqual([
       'tip-13',
@@ -47,7 +49,7 @@ describe('along the board of the loft stair, a worked example of our own', () =>
     ['kicker-height', 1.5, 'toe'],
     ['kicker-width', 3.5, 'toe'],
   ])('%s is %d from %s', (id, value, from) => {
-    const mark = byId(marks, id);
+    const mark = byId(loft(), id);
     expect([inches(mark.value), mark.from]).toEqual([value, from]);
   });
 
