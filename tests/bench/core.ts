@@ -11,6 +11,11 @@ import type { JobText } from '../../src/core/job/jobText';
 import { readStair } from '../../src/core/job/readStair';
 import { layoutStair } from '../../src/core/layout/layoutStair';
 import { planStair } from '../../src/core/plan/planStair';
+import { rankLayouts } from '../../src/core/search/rank';
+import { readWishes } from '../../src/core/search/readWishes';
+import { type SearchResult, searchLayouts } from '../../src/core/search/searchLayouts';
+import { askSearch } from '../../src/core/search/wishes';
+import { inch } from '../../src/core/units/exact';
 import { demoJob } from '../../src/document/demoJob';
 import { DEFAULT_PACK, findPack, TASTES } from '../../src/packs/ruleBook';
 
@@ -72,6 +77,31 @@ function planAndDraw(job: JobText): number {
   return drawElevation(plan.value, VIEW, words).marks.length + drawBoard(plan.value, VIEW, words).marks.length;
 }
 
+/** All tops, riser counts and runs of one survey: looked through and ranked. */
+function searchAll(job: JobText): SearchResult {
+  const wished = readWishes({}, 'imperial', BOOK);
+  if (!wished.ok) throw new Error('no wishes were refused');
+  const asked = askSearch(job, 0, BOOK, wished.value.wishes, inch(1 / 16));
+  if (!asked.ok) throw new Error('the bench job cannot be searched');
+  const result = finish(searchLayouts(asked.value));
+  sink(finish(rankLayouts(asked.value, result, wished.value.order)));
+  return result;
+}
+
+/** A survey without an opening: nothing closes the long runs, and thousands are allowed. */
+function withoutOpening(job: JobText): JobText {
+  const [stair] = job.stairs;
+  if (stair === undefined) throw new Error('the job has no stair');
+  return { ...job, stairs: [{ ...stair, survey: { ...stair.survey, openingFraming: undefined } }] };
+}
+
+function finish<T>(steps: Generator<undefined, T>): T {
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done === true) return value;
+  }
+}
+
 export function benchCore(): { readonly name: string; readonly ratio: number; readonly goal: number }[] {
   const usual = withRisers(15);
   const { layout } = layOut(usual);
@@ -81,11 +111,29 @@ export function benchCore(): { readonly name: string; readonly ratio: number; re
   const drawn = time(() => planAndDraw(usual), 100);
   const few = time(() => layOut(withRisers(10)), 200);
   const many = time(() => layOut(withRisers(200)), 60);
+  const open = withoutOpening(usual);
+  const [tight, loose] = [searchAll(usual), searchAll(open)];
+  const [searchedTight, searchedLoose] = [time(() => searchAll(usual), 4), time(() => searchAll(open), 2)];
   sink(kept);
   return [
     { name: 'job to layout, findings and rips, 15 risers / arithmetic floor', ratio: laid / floor, goal: 150 },
     { name: 'the same with its own check and both drawings / without', ratio: drawn / laid, goal: 6 },
     { name: '200 risers / 10 risers', ratio: many / few, goal: 25 },
     { name: 'the check by the second road alone / arithmetic floor', ratio: checked / floor, goal: 150 },
+    {
+      name: `all layouts, one of ${tight.looked} candidates (${tight.found.length} allowed) / arithmetic floor`,
+      ratio: searchedTight / tight.looked / floor,
+      goal: 5,
+    },
+    {
+      name: `all layouts, one of ${loose.looked} candidates (${loose.found.length} allowed), ranked / arithmetic floor`,
+      ratio: searchedLoose / loose.looked / floor,
+      goal: 5,
+    },
+    {
+      name: `the whole of the latter: ${(searchedLoose / 1000).toFixed(1)} ms here / 6,000 times 5 floors`,
+      ratio: searchedLoose / floor / 30_000,
+      goal: 1,
+    },
   ];
 }

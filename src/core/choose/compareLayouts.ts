@@ -85,18 +85,36 @@ export function compareLayouts(
     runs.map((run) => {
       const isChosen = risers === chosen.risers && compare(run, chosen.run) === 0;
       const changes = changesTo(stair.value, chosen, { risers, run });
-      const plan = isChosen ? base : planStair(changeStair(job, index, changes), index, book, tapeDoubt);
+      const plan = once(() => (isChosen ? base : planStair(changeStair(job, index, changes), index, book, tapeDoubt)));
+      const outcome = once(() => {
+        const planned = plan();
+        return planned.ok ? outcomeOf(planned.value, against) : null;
+      });
       return {
         id: `${risers} x ${exactText(run, 'metric')}`,
         risers,
         run: toMm(run),
         chosen: isChosen,
         changes,
-        problems: plan.ok ? [] : plan.problems,
-        outcome: plan.ok ? outcomeOf(plan.value, against) : null,
+        get problems() {
+          const planned = plan();
+          return planned.ok ? [] : planned.problems;
+        },
+        get outcome() {
+          return outcome();
+        },
       };
     }),
   );
+}
+
+/** Worked out when it is first asked for: a page shows a few of the neighbours, and plans no others. */
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | null = null;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
 }
 
 /** Writes an alternative, or a cure, into the job: only its own keys. */

@@ -50,7 +50,10 @@ export function* searchLayouts(search: Search): Generator<undefined, SearchResul
     for (let risers = frame.fewest; risers <= frame.most; risers += 1) {
       looked += frame.mostSteps - frame.leastSteps + 1;
       if (!sifter.isCountOut(top, risers)) {
-        for (const steps of sifter.runsIn) found.push(...sifter.sift(top, risers, steps));
+        for (const steps of sifter.runsIn) {
+          const one = sifter.sift(top, risers, steps);
+          if (one !== null) found.push(one);
+        }
       }
       yield;
     }
@@ -100,13 +103,13 @@ export class Sifter {
     return this.onRisers.some((bound) => bound.margin(quick) < -CLEAR);
   }
 
-  /** @returns the candidate with the shallowest board that will do, or nothing */
-  sift(top: Top, risers: number, steps: number): readonly Found[] {
+  /** @returns the candidate with the shallowest board that will do, or null */
+  sift(top: Top, risers: number, steps: number): Found | null {
     for (let at = 0; at < this.depths.length; at += 1) {
       const quick = this.quick(top, risers, steps, at);
-      if (this.isIn(quick, top, risers, steps, at)) return [this.found(quick, top, risers, steps, at)];
+      if (this.isIn(quick, top, risers, steps, at)) return this.found(quick, top, risers, steps, at);
     }
-    return [];
+    return null;
   }
 
   /** @returns the bounds that it breaks with one board, or null where it leaves no stair at all */
@@ -205,7 +208,10 @@ export class Sifter {
     const needed = quick.boardLength + 2 * quick.fixed.trim;
     const { stockLengths } = this.search.wishes;
     return {
-      ...this.candidate(top, risers, steps, depthAt),
+      top,
+      risers,
+      steps,
+      depth: this.depths[depthAt] as Exact,
       id: `${top} ${risers} ${steps}`,
       quick,
       stockLength: stockLengths.find((length) => atMost(needed, length)) ?? (stockLengths.at(-1) as number),

@@ -99,6 +99,10 @@ function LookWords({ look }: { readonly look: Look }) {
       !fields.includes(field) &&
       ((kind === 'build' && status === 'breaks') || (kind !== 'taste' && status === 'close')),
   );
+  const isClose = cautions.some(({ status }) => status === 'close');
+  const broken = closed.map((at) => study.result.bounds[at]).filter((bound) => bound?.limit != null);
+  // A wish is no rule: what does not keep it breaks nothing.
+  const answer = broken.length > 0 ? 'breaks' : closed.length > 0 ? null : isClose ? 'close' : 'meets';
   const words = closed.map((at) => {
     const bound = study.result.bounds[at];
     if (bound === undefined) return '';
@@ -122,9 +126,7 @@ function LookWords({ look }: { readonly look: Look }) {
   });
   return (
     <>
-      <AnswerTag
-        answer={closed.length > 0 ? 'breaks' : cautions.some(({ status }) => status === 'close') ? 'close' : 'meets'}
-      />
+      {answer === null ? <b>{say('search.look.closed')}</b> : <AnswerTag answer={answer} />}
       <p>
         {say('choose.row.unitRise')} <Figure of={figureOf(layout.flight.unitRise, units)} />
         {units === 'imperial' && ` = ${decimalOf(layout.flight.unitRise, units)}`}

@@ -39,7 +39,8 @@ const BAR = 40;
 const HEAD = 46;
 const FOOT = 6;
 const NAMES = 70;
-const RIGHT = 14;
+/** Half of the longest figure on the axis. */
+const RIGHT = 26;
 /** A finger's reach, in pixels. */
 const REACH = 24;
 
