@@ -101,6 +101,7 @@ export const jobSchema = z.strictObject({
   name: z.optional(words()),
   units: z.optional(choice(['imperial', 'metric'])),
   markStep: z.optional(length()),
+  tapeDoubt: z.optional(length()),
   rules: z.optional(rules),
   stairs: z.array(stair, { error: 'value.list' }),
 });

@@ -1,7 +1,6 @@
 /** Where a user can look a code up, and how sure each address is. */
 
-/** Read there; a page below it was read; seen only where others cite it; recalled and not tried. */
-export type AddressMark = 'read' | 'page-below-read' | 'cited' | 'memory';
+import type { AddressMark } from '../core/codes/rulePack';
 
 export interface LookupAddress {
   readonly what: string;

@@ -8,11 +8,15 @@
 import * as z from 'zod/mini';
 import type { Confidence, RulePack, RuleRow } from '../core/codes/rulePack';
 import type { Problem, Result } from '../core/result';
+import { unitsOfField } from './fields';
 
 const NO_FIGURE = ['text', 'rule', 'none', 'bool'];
 
 const confidence = z.enum(['seen', 'copy', 'memory'], { error: 'has to say how sure it is' });
-const field = z.string({ error: 'needs a field' }).check(z.minLength(1, { error: 'needs a field' }));
+const field = z
+  .string({ error: 'needs a field' })
+  .check(z.minLength(1, { error: 'needs a field' }))
+  .check(z.refine((name) => name === '' || unitsOfField(name) !== undefined, { error: 'is no field that is known' }));
 const section = z.string({ error: 'needs a section' }).check(z.minLength(1, { error: 'needs a section' }));
 const sources = z.array(z.string(), { error: 'needs a source' }).check(z.minLength(1, { error: 'needs a source' }));
 
@@ -31,8 +35,14 @@ const row = z
     when: z.optional(z.enum(['open-risers', 'closed-risers'])),
     advice: z.optional(z.literal(true)),
     inclusive: z.optional(z.literal(true)),
+    measured: z.optional(z.string().check(z.minLength(1, { error: 'says how it is measured, or leaves it out' }))),
   })
-  .check(z.refine(valueFitsUnit, { error: 'a value and its unit have to fit: a number needs a unit of numbers' }));
+  .check(z.refine(valueFitsUnit, { error: 'a value and its unit have to fit: a number needs a unit of numbers' }))
+  .check(
+    z.refine(({ field, unit }) => unitsOfField(field)?.includes(unit) ?? true, {
+      error: 'has a unit that its field is not measured in',
+    }),
+  );
 
 const withdrawal = z.strictObject({
   field,
@@ -48,6 +58,14 @@ const pack = z.strictObject({
   title: z.string(),
   edition: z.string(),
   jurisdiction: z.string(),
+  readAt: z.optional(
+    z.array(
+      z.strictObject({
+        address: z.string().check(z.regex(/^https:\/\//, { error: 'is an address that begins with https://' })),
+        mark: z.enum(['read', 'page-below-read', 'cited', 'memory'], { error: 'has to say how sure it is' }),
+      }),
+    ),
+  ),
   base: z.optional(z.string()),
   inherited: z.optional(confidence),
   renumbered: z.optional(z.array(z.tuple([z.string(), z.string()]))),
@@ -98,16 +116,26 @@ function readRow(file: PackFile, data: unknown, at: number): Result<RuleRow | Wi
 }
 
 function valueFitsUnit({ value, unit }: { value: RuleRow['value']; unit: string }): boolean {
-  if (typeof value === 'number') return !NO_FIGURE.includes(unit) && (unit !== 'deg' || (value >= 0 && value <= 90));
+  if (typeof value === 'number') return !NO_FIGURE.includes(unit) && value >= 0 && (unit !== 'deg' || value <= 90);
   if (typeof value === 'boolean') return unit === 'bool';
   return value === null ? unit === 'none' : unit === 'text' || unit === 'rule';
 }
 
 /** Own rows stand where the base had theirs, so that a pack is read in the order of its base. */
 function join(file: PackFile, rows: readonly (RuleRow | Withdrawal)[], base: RulePack | undefined): RulePack {
-  const { id, title, edition, jurisdiction } = file;
+  const { id, title, edition, jurisdiction, readAt = base?.readAt } = file;
   const own = rows.filter((each): each is RuleRow => !('withdrawn' in each));
-  const whole = { id, title, edition, jurisdiction, profiles: file.profiles, sources: file.sources, rows: own };
+  const place = readAt === undefined ? {} : { readAt };
+  const whole = {
+    id,
+    title,
+    edition,
+    jurisdiction,
+    ...place,
+    profiles: file.profiles,
+    sources: file.sources,
+    rows: own,
+  };
   if (base === undefined) return whole;
   const replaced = new Set<RuleRow>();
   const kept = base.rows.flatMap((old) => {

@@ -5,6 +5,7 @@
 import { carryEn, carryUk } from './carry.en';
 import { explainUk } from './explain.en';
 import { formulasEn, formulasUk } from './formulas.en';
+import { measuredEn, measuredUk } from './measured.en';
 import { paperEn } from './paper.en';
 import { paperUk } from './paperUk';
 import { problemsEn } from './problems.en';
@@ -16,12 +17,21 @@ import { ukTerms } from './ukTerms';
 /** US words for the trade, or UK ones. */
 export type Terms = 'us' | 'uk';
 
-const us = { ...problemsEn, ...screenEn, ...rulesEn, ...paperEn, ...formulasEn, ...carryEn, ...searchEn } as const;
+const us = {
+  ...problemsEn,
+  ...screenEn,
+  ...rulesEn,
+  ...measuredEn,
+  ...paperEn,
+  ...formulasEn,
+  ...carryEn,
+  ...searchEn,
+} as const;
 export type TextKey = keyof typeof us;
 
 export const CATALOGUES: Readonly<Record<Terms, Readonly<Partial<Record<TextKey, string>>>>> = {
   us,
-  uk: { ...ukTerms, ...rulesUk, ...explainUk, ...formulasUk, ...carryUk, ...paperUk, ...searchUk },
+  uk: { ...ukTerms, ...rulesUk, ...measuredUk, ...explainUk, ...formulasUk, ...carryUk, ...paperUk, ...searchUk },
 };
 
 /**
@@ -36,7 +46,7 @@ const LATE: Readonly<Record<'figures' | 'findings', readonly string[]>> = {
     'board check floor head heel laidOut marks notes pole rips rise square sum top width cut layout print set ' +
     'walk choose toes explain formula because origin rounded rows audit'
   ).split(' '),
-  findings: 'amendment confidence finding findings lookup profile unit'.split(' '),
+  findings: 'amendment confidence danger finding findings lookup measured profile unit where'.split(' '),
 };
 
 /** What nobody reads while the first things are measured, by the first words of its key. */
@@ -54,6 +64,8 @@ const SOON: readonly string[] = [
     (word) => `stairs.${word}`,
   ),
   ...['shown', 'summary', 'notLaidOut'].map((word) => `stairs.${word}`),
+  'problem.pack',
+  'problem.tapeDoubt',
   ...['slope', 'foot'].map((word) => `problem.${word}`),
   ...['readingFromHeader', 'fallAlong', 'fallAlongOver', 'fallAcross', 'fallAcrossOver'].flatMap((key) => [
     `field.survey.${key}`,
@@ -71,10 +83,9 @@ const SOON: readonly string[] = [
   ...['steps.risers', 'steps.run', 'steps.nosing', 'steps.riserThickness', 'steps.joint', 'steps.softCovering'].flatMap(
     (key) => [`field.${key}`, `hint.${key}`],
   ),
-  ...['steps.upperNosingThickness', 'stringer', 'rules', 'name', 'stair', 'units', 'markStep'].flatMap((key) => [
-    `field.${key}`,
-    `hint.${key}`,
-  ]),
+  ...['steps.upperNosingThickness', 'stringer', 'rules', 'name', 'stair', 'units', 'markStep', 'tapeDoubt'].flatMap(
+    (key) => [`field.${key}`, `hint.${key}`],
+  ),
   ...['stringer', 'steps', 'markStep', 'rules'].map((key) => `choice.${key}`),
   ...['board', 'heel', 'topEnd', 'step', 'none'].map((word) => `drawing.${word}`),
   ...['effect', 'back', 'picture', 'word', 'guess', 'caution', 'fall'].map((word) => `measure.${word}`),
@@ -87,6 +98,7 @@ const SOON: readonly string[] = [
     (key) => `hint.survey.${key}`,
   ),
   'choice.survey',
+  'left.tapeDoubt',
   'hint.steps',
   'draft.loss',
   ...['opened', 'saved', 'saveFailed', 'openFailed', 'tooLarge', 'several', 'newJob'].map((word) => `file.${word}`),

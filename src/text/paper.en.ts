@@ -62,6 +62,7 @@ export const paperEn = {
   'sheets.stairId': 'stair',
   'sheets.risers': 'risers',
   'sheets.breaks': 'findings that break',
+  'sheets.close': 'too close to call',
   'sheets.notChecked': 'rules not checked',
   'sheets.verify': 'Measure these before cutting:',
   'sheets.unknown': '{what}: NOT KNOWN YET',
@@ -152,6 +153,9 @@ export const paperEn = {
   'sheets.is': 'is',
   'sheets.asked': 'asked',
   'sheets.where': 'where it is written',
+  'sheets.margin': 'margin',
+  'sheets.readCode': 'Read the code as adopted: {address}',
+  'sheets.tapeDoubt': 'Each tape reading may be out by {doubt}; answers that this can turn are too close to call.',
   'sheets.cautions': 'Cautions',
   'sheets.inspection': 'Inspection, as built',
   'sheets.inspection.under': 'Measure each riser and run; write what you find.',
@@ -180,7 +184,7 @@ export const paperEn = {
   'caution.1':
     'Ask for the permit and the inspections before the first cut. The edition that your authority has adopted wins over the rules named here.',
   'caution.2':
-    'An open well is a hole to fall through: rail it or cover it, fix the cover down and mark it, until the real guard stands.',
+    'An open well is a hole to fall through: until the real guard stands, rail it about 42 in (1070 mm) high with a rail half way down, or cover it, screw the cover down and mark it as a hole.',
   'caution.3':
     'Prop the floor before a joist is cut, and look first for wires, pipes and ducts, and for what the joist carries from above.',
   'caution.4':
@@ -188,9 +192,10 @@ export const paperEn = {
   'caution.5':
     'Stop the circular saw at each corner and finish with a hand saw. What runs past the corner is taken from the throat, and splits start there.',
   'caution.6':
-    'Hold the board so that the offcut can fall and the blade cannot be pinched; the guard moves freely; pull the plug before changing a blade.',
-  'caution.7': 'Turn a board down that has a large knot, a split or wane at a corner or a throat.',
-  'caution.8': 'Narrow and short rips go through with a push stick and a riving knife, or not at all.',
+    'Hold the board so that the offcut can fall and the blade cannot be pinched; the blade just comes through, the guard moves freely. Into the middle of a board: both hands, the saw on its shoe, no wedge in the guard. Pull the plug before changing a blade.',
+  'caution.7': 'Turn a board down that has a large knot, a split or wane at a corner, a throat or the header notch.',
+  'caution.8':
+    'Narrow and short rips go through with a push stick and a riving knife, or not at all; bevelled rips on the free side of the blade.',
   'caution.9': 'In an old house test paint and backing before cutting: dust from either may be poison.',
   'caution.10': 'Drilling a slab throws stone dust: mask, eyes, ears.',
   'caution.11': 'Long boards and a made-up flight are loads for two.',
@@ -198,7 +203,8 @@ export const paperEn = {
   'caution.13':
     'Outside, use treated wood and fasteners that go with it, and found the pad below frost. Wet treads are slippery.',
   'caution.14':
-    'Stop and ask someone who can reckon it when the header covers less than half of the plumb cut, when the throat is under its limit, when there is no wall to brace against, or when a member is cracked.',
+    'Stop and ask someone who can reckon it when the header covers less than half of the plumb cut, when the throat is under its limit or the span over it, when there is no wall to brace against, when a member is cracked, or when a post is only screwed to a tread.',
+  'caution.15': 'Too close to call means: measure again. No wood is shaved to please a number.',
 
   'dxf.proof.imperial': '4 in',
   'dxf.proof.metric': '100 mm',

@@ -38,6 +38,8 @@ export const problemsEn = {
     'no board is marked this coarsely; write {mostMm} or less, such as "1/16 in" or "0.5 mm"',
   'problem.wish.choice': '"{found}" is not known here; choose from {known}',
   'problem.wish.tooMany': '{found} criteria are more than make a difference; name {most} at most',
+  'problem.tapeDoubt.tooMuch':
+    'a tape that may be out by more than {mostMm} settles nothing; write what yours may be out, such as "1/16 in" or "1 mm"',
   'problem.local.value':
     '"{found}" cannot be read as this limit; write it as the rule has it: a length with its unit such as "8 1/4 in", an angle such as "42 deg", a slope such as "1:48", yes or no, or a plain number where it counts something',
   'problem.local.crossed':

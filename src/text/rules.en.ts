@@ -57,10 +57,18 @@ export const rulesEn = {
   'problem.pack.refused': 'the rule pack "{pack}" is not used: {row} {why}',
 
   'amendment.title': 'Known local changes',
+  'amendment.lead':
+    'From a copy: read them in the place’s own text before anything is cut. A place may have changed more than these.',
+  'amendment.none': 'None is known for these rules.',
+  'amendment.over': 'in place of {value}',
+  'amendment.takenUp': 'Taken up.',
+  'amendment.source': 'Read in: {source}',
   'amendment.note': '{jurisdiction}; from a copy, to be read in the place’s own text before anything is cut',
   'amendment.takeUp': 'Take up the changes of {jurisdiction}',
+  'amendment.takeOut': 'Take out the changes of {jurisdiction}',
 
   'lookup.title': 'Where to look a code up',
+  'lookup.lead': 'The page of the building office where the stair stands comes before all of these.',
   'lookup.mark.read': 'read there',
   'lookup.mark.page-below-read': 'a page below it was read',
   'lookup.mark.cited': 'seen only where others name it',

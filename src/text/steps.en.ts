@@ -52,7 +52,12 @@ export const stepsEn = {
     'Skirts are taken {margin} above the nosing line and meet a baseboard {base} high: common practice, change it on the board if yours differs.',
   'cut.caution.overcut':
     'Stop the saw at each corner and finish by hand: every overcut starts a split where the wood is narrowest.',
-  'cut.caution.saw': 'Support both sides, keep the guard free, let the offcut fall. Unplug to change a blade.',
+  'cut.caution.saw':
+    'Support both sides, blade just through, guard free, and let the offcut fall. Into the middle of a board: both hands, the saw on its shoe, and never a wedge in the guard. Unplug to change a blade.',
+  'cut.caution.rip':
+    'Narrow and short rips: a riving knife and a push stick, or not at all. A bevelled rip goes on the free side of the blade.',
+  'cut.caution.knots': 'Turn a board down that has a large knot or a split where a throat or the header notch will be.',
+  'cut.caution.lift': 'A board this long and a made-up flight are loads for two.',
   'cut.caution.trace':
     'Trace every stringer from the first one, tips to the edge. A copy of a copy grows by a pencil line each time.',
   'cut.caution.square': 'See that the blade is square before the first cut: a leaning plumb cut makes a leaning riser.',
@@ -75,6 +80,17 @@ export const stepsEn = {
   'set.order.5': 'Hang the others; lay a straightedge across every third cut: nothing may rock.',
   'set.order.6': 'Risers from the bottom up, then treads, glued and screwed at every stringer.',
   'set.order.7': 'Keep others off the stair while risers are uneven; sign and light it.',
+  'set.cautions': 'Where people get hurt',
+  'set.caution.well':
+    'Until the guard stands for good, the open well has a rail about 42 in (1070 mm) high with one half way down, or a lid that is screwed on and marked as a hole.',
+  'set.caution.shore':
+    'Prop the floor before a joist is cut; look first for wires, pipes and ducts, and for what bears on it from above.',
+  'set.caution.loose':
+    'Nobody works from a stringer that is loose at either end, nor from treads that are not screwed at every stringer.',
+  'set.caution.old': 'Old house: have paint and backing tested before they are cut. Either can be poison as dust.',
+  'set.caution.dust': 'Drilling a slab throws stone dust: eyes, ears, mask.',
+  'set.caution.lift': 'Long boards and a made-up flight are lifted by two.',
+  'set.caution.outside': 'Outside: the pad goes below frost, and wet treads are slippery.',
   'set.fasteners': 'Fasteners',
   'set.fasteners.1':
     'Hanger board to header, stringer to hanger: as the maker of the hardware or an accepted table says.',

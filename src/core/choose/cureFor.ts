@@ -8,7 +8,7 @@
  * Strides stay under the narrowest band that a proportion rule asks for, or one could step over it.
  */
 import { type Finding, findOn } from '../codes/findings';
-import { USUAL_TAPE_DOUBT } from '../codes/measures';
+import { doubtIn } from '../codes/measures';
 import { limitFor } from '../codes/rulePack';
 import type { JobText } from '../job/jobText';
 import type { StairJob } from '../job/stairJob';
@@ -66,7 +66,7 @@ export function cureFor(
   const before = planStair(job, index, book, tapeDoubt);
   if (!before.ok || !CURABLE.includes(finding.status)) return [];
   const { layout, rules } = before.value;
-  const doubt = tapeDoubt === 'usual' ? USUAL_TAPE_DOUBT[layout.job.units] : tapeDoubt;
+  const doubt = doubtIn(layout.job, tapeDoubt);
   const asked: Case = {
     finding,
     before: before.value,

@@ -40,6 +40,8 @@ export interface Finding {
   readonly readAgain: readonly string[];
   /** What the pack says where a local rule stands in its place. */
   readonly replaced: Replaced | null;
+  /** How it is measured, where the pack says so; the others have a sentence for their field. */
+  readonly measured?: string | undefined;
 }
 
 /**
@@ -82,6 +84,7 @@ function ruleFindings(layout: StairLayout, rules: RuleSet, doubt: Exact | null):
       source: limit.source,
       confidence: limit.confidence,
       replaced: limit.replaced ?? null,
+      measured: limit.measured,
     }));
 }
 

@@ -84,6 +84,7 @@ function limitOf({ field, note }: LocalRuleText, figure: Figure, model: Limit | 
     confidence: 'local',
     when: model?.when,
     inclusive: model?.inclusive,
+    measured: model?.measured,
     replaced: model === undefined ? undefined : { value: model.value, unit: model.unit, section: model.section },
   };
 }

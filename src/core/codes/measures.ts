@@ -13,6 +13,7 @@
  *
  * What was chosen (a run, a nosing) and what is made to a thickness is no reading and moves nothing.
  */
+import type { StairJob } from '../job/stairJob';
 import { type AcrossFlight, acrossFlight, steepness } from '../layout/acrossFlight';
 import type { StairLayout } from '../layout/layoutStair';
 import { headerFace, slopeAlong } from '../layout/slope';
@@ -47,6 +48,11 @@ export interface Measure {
 
 /** How far a reading may be out. Common practice, no source: half of what a tape shows, both ways. */
 export const USUAL_TAPE_DOUBT: Readonly<Record<UnitSystem, Exact>> = { imperial: inch(1 / 16), metric: whole(1) };
+
+/** @returns how far each reading of this stair may be out, in millimetres: what the job says, or what is usual */
+export function doubtIn(job: StairJob, asked: Exact | 'usual' | null): Exact | null {
+  return asked === 'usual' ? (job.tapeDoubt ?? USUAL_TAPE_DOUBT[job.units]) : asked;
+}
 
 /** Something that no reading moves. */
 export function chosen(exact: Exact): Measure {

@@ -30,6 +30,8 @@ export interface RuleTerms {
   readonly advice?: true | undefined;
   /** Something is required at this figure already, and not only above it. */
   readonly inclusive?: true | undefined;
+  /** How it is measured, in our own words, where this code does it otherwise than most. */
+  readonly measured?: string | undefined;
 }
 
 export interface RuleRow extends RuleTerms {
@@ -43,12 +45,22 @@ export interface RuleRow extends RuleTerms {
   readonly profile?: string | undefined;
 }
 
+/** Read there; a page below it was read; seen only where others cite it; recalled and not tried. */
+export type AddressMark = 'read' | 'page-below-read' | 'cited' | 'memory';
+
+export interface ReadAt {
+  readonly address: string;
+  readonly mark: AddressMark;
+}
+
 export interface RulePack {
   /** Lower case: what a job names. */
   readonly id: string;
   readonly title: string;
   readonly edition: string;
   readonly jurisdiction: string;
+  /** Addresses where it can be read, or its adoption looked up. */
+  readonly readAt?: readonly ReadAt[] | undefined;
   /** The pack that it was built on. */
   readonly base?: string | undefined;
   readonly profiles: readonly string[];

@@ -9,6 +9,8 @@ const ALSO: Readonly<Record<string, readonly About[]>> = {
   'survey.lowerLaid': ['survey.lowerToAdd'],
   'steps.risers': ['risers', 'unitRise'],
   'steps.run': ['run'],
+  twoRisePlusRun: ['unitRise', 'run', 'pitch'],
+  risers: ['unitRise'],
   'steps.joint': ['steps.treadThickness', 'steps.riserThickness'],
   'stringer.kicker.width': ['stringer.kicker'],
   'stringer.kicker.height': ['stringer.kicker'],

@@ -11,7 +11,13 @@ import { type DefaultKey, defaultText } from './defaults';
 import type { FinishText } from './jobText';
 import type { DefaultUsed, Fall, Finish } from './stairJob';
 
-export type FieldFault = LengthFault | LoadFault | 'value.notPositive' | 'value.count' | 'markStep.tooCoarse';
+export type FieldFault =
+  | LengthFault
+  | LoadFault
+  | 'value.notPositive'
+  | 'value.count'
+  | 'markStep.tooCoarse'
+  | 'tapeDoubt.tooMuch';
 
 export interface LengthRules {
   readonly mayBeNegative?: boolean;

@@ -14,6 +14,7 @@ export interface JobText {
   readonly name?: string | undefined;
   readonly units?: UnitSystem | undefined;
   readonly markStep?: string | undefined;
+  readonly tapeDoubt?: string | undefined;
   readonly rules?: RulesText | undefined;
   readonly stairs: readonly StairText[];
 }

@@ -24,6 +24,8 @@ const FEWEST_STRINGERS = 2;
 const MOST_STRINGERS = 100;
 /** Coarser than this no pencil marks a stair: a rounded notch would no longer be one. */
 const COARSEST_STEP = inch(1 / 2);
+/** A tape that is out by more than this is read again, and nothing is judged by it. */
+const MOST_DOUBT = inch(1 / 2);
 
 /**
  * @param job the whole text, for its units and mark step
@@ -39,6 +41,10 @@ export function readStair(job: JobText, index: number): Result<StairJob> {
   if (compare(markStep, COARSEST_STEP) > 0) {
     whole.problems.push(problem('job.markStep', 'markStep.tooCoarse', { mostMm: toMm(COARSEST_STEP) }));
   }
+  const tapeDoubt = whole.lengthOrNone('tapeDoubt', job.tapeDoubt);
+  if (tapeDoubt !== null && compare(tapeDoubt, MOST_DOUBT) > 0) {
+    whole.problems.push(problem('job.tapeDoubt', 'tapeDoubt.tooMuch', { mostMm: toMm(MOST_DOUBT) }));
+  }
   if (job.units === undefined) reader.defaults.push({ key: 'units', used: units });
   reader.defaults.push(...whole.defaults);
   const survey = readSurvey(reader, text);
@@ -53,6 +59,7 @@ export function readStair(job: JobText, index: number): Result<StairJob> {
     place: reader.place,
     units,
     markStep,
+    tapeDoubt,
     survey,
     steps,
     stringer,

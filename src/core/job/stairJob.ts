@@ -104,6 +104,8 @@ export interface StairJob {
   readonly place: string;
   readonly units: UnitSystem;
   readonly markStep: Exact;
+  /** How far a tape reading may be out; null: what is usual. */
+  readonly tapeDoubt: Exact | null;
   readonly survey: Survey;
   readonly steps: Steps;
   readonly stringer: StringerChoice;

@@ -4,7 +4,7 @@
  * and judges where findings are shown.
  */
 import { type Finding, findOn } from '../codes/findings';
-import { USUAL_TAPE_DOUBT } from '../codes/measures';
+import { doubtIn } from '../codes/measures';
 import type { JobText } from '../job/jobText';
 import { failure, type Result, success } from '../result';
 import type { Exact } from '../units/exact';
@@ -14,9 +14,11 @@ export { limitsOf, type RuleBook, type StairPlan } from './planUnjudged';
 
 export interface JudgedPlan extends StairPlan {
   readonly findings: readonly Finding[];
+  /** How far each tape reading was taken to be out, in millimetres; null: not at all. */
+  readonly tapeDoubt: Exact | null;
 }
 
-/** How far a tape reading may be out, in millimetres, or what is usual in the job's units; null: not at all. */
+/** How far a tape reading may be out, in millimetres, or what the job says and else is usual in its units; null: not at all. */
 export type TapeDoubt = Exact | 'usual' | null;
 
 /**
@@ -36,8 +38,8 @@ export function planStair(
 /** @returns the same plan with its findings */
 export function judgePlan(plan: StairPlan, book: Pick<RuleBook, 'tastes'>, tapeDoubt: TapeDoubt = null): JudgedPlan {
   const { layout, rules } = plan;
-  const doubt = tapeDoubt === 'usual' ? USUAL_TAPE_DOUBT[layout.job.units] : tapeDoubt;
-  return { ...plan, findings: findOn(layout, rules, book.tastes, doubt) };
+  const doubt = doubtIn(layout.job, tapeDoubt);
+  return { ...plan, findings: findOn(layout, rules, book.tastes, doubt), tapeDoubt: doubt };
 }
 
 /** @returns every stair's plan, or all problems of all stairs: all or nothing */

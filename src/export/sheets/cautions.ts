@@ -5,7 +5,7 @@ import type { TextKey } from '../../text/say';
 import type { LeafMaker } from './leaf';
 import { NO_SCALE } from './listLeaves';
 
-const CAUTIONS: readonly TextKey[] = Array.from({ length: 14 }, (_, i) => `caution.${i + 1}` as TextKey);
+const CAUTIONS: readonly TextKey[] = Array.from({ length: 15 }, (_, i) => `caution.${i + 1}` as TextKey);
 const NUMBER_ROOM = 9;
 
 export const makeCautions: LeafMaker = ({ say, content, measure }) => {

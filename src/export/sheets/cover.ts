@@ -65,6 +65,7 @@ function factRows(context: LeafContext) {
     [words(say('rise.pitch')), words(`${(flight.pitch * DEGREES).toFixed(1)}°`, true)],
     [words(say('width.stringers')), width === null ? words(say('head.notWorked')) : count(width.stringers)],
     [words(say('sheets.breaks')), count(tally(context, 'breaks'))],
+    [words(say('sheets.close')), count(tally(context, 'close'))],
     [words(say('sheets.notChecked')), count(tally(context, 'not-checked'))],
   ];
 }

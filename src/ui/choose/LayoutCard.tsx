@@ -1,9 +1,10 @@
 /** One layout: its outline, its figures against the one in hand, what it breaks, and the key that takes it. */
+import '../../text/lateFindings';
 import type { Alternative, Outcome } from '../../core/choose/compareLayouts';
 import type { StairPlan } from '../../core/plan/planStair';
+import { ruleWords } from '../../text/findingText';
 import { sayProblem } from '../../text/say';
 import { AnswerTag } from '../findings/AnswerTag';
-import { ruleWords } from '../findings/findingWords';
 import { Figure } from '../numbers/Figure';
 import { lengthText } from '../numbers/figures';
 import { useStair } from '../stairOnShow';

@@ -1,13 +1,13 @@
-/** Every rule with its answer, worst first; advice of the trade apart from the law. */
+/** Every rule with its answer, worst first; what was not checked in the same list; advice of the trade apart from the law. */
 import { type Finding, sortByDanger } from '../../core/codes/findings';
 import type { RulePack } from '../../core/codes/rulePack';
 import type { StairPlan } from '../../core/plan/planStair';
 import '../../text/lateFindings';
-import { labelOf } from '../fields/fieldWords';
-import { placeInStair } from '../fields/jobPlaces';
+import { refusedPacks } from '../../packs/ruleBook';
+import { sayProblem } from '../../text/say';
 import { useStair } from '../stairOnShow';
-import { type Answer, AnswerTag } from './AnswerTag';
-import { actualWords, limitWords, ruleWords, sourceWords } from './findingWords';
+import { CodeAddress } from './CodeAddress';
+import { FindingRow } from './FindingRow';
 import { judged } from './judged';
 
 export function Findings({ plan }: { readonly plan: StairPlan }) {
@@ -24,23 +24,29 @@ export function Findings({ plan }: { readonly plan: StairPlan }) {
   return (
     <section className="sheet findings" aria-labelledby="findings-title">
       <h2 id="findings-title">{say('findings.title')}</h2>
-      <p className="hint">
-        {rules.pack === null
-          ? say('findings.noPack', { pack: rules.packId })
-          : say('findings.by', { pack: nameOf(rules) })}
+      <Head rules={rules} />
+      <p aria-live="polite">
+        {say('findings.count', {
+          breaks: breaks.length,
+          close: close.length,
+          meets: meets.length,
+          unchecked: unchecked.length,
+        })}
       </p>
-      {rules.pack !== null && hasMemory(rules.pack) && <p className="caution">{say('pack.memory')}</p>}
-      <p>{say('findings.count', { breaks: breaks.length, meets: meets.length, unchecked: unchecked.length })}</p>
+      <p className="hint">
+        {say('findings.order')} <a href="#part-rules">{say('findings.toRules')}</a>
+      </p>
       <Group title={say('findings.breaks')} findings={breaks} />
-      <Group title={say('findings.close')} findings={close} />
+      <Group title={say('findings.close')} findings={close} lead={say('findings.again')} />
+      {breaks.length > 0 && <p className="caution">{say('findings.help')}</p>}
       {unchecked.length > 0 && (
-        <details>
+        <details open>
           <summary>{say('findings.notChecked', { count: unchecked.length })}</summary>
           <p className="hint">{say('findings.notCheckedLead')}</p>
-          <List findings={unchecked} />
+          <List findings={unchecked} compact />
         </details>
       )}
-      <Group title={say('findings.meets')} findings={meets} />
+      <Group title={say('findings.meets')} findings={meets} compact />
       {taste.length > 0 && (
         <div className="taste">
           <h3>{say('findings.taste')}</h3>
@@ -52,60 +58,71 @@ export function Findings({ plan }: { readonly plan: StairPlan }) {
   );
 }
 
-function Group({ title, findings }: { readonly title: string; readonly findings: readonly Finding[] }) {
-  if (findings.length === 0) return null;
+/** By which rules, where they can be read, and what stands above them. */
+function Head({ rules }: { readonly rules: StairPlan['rules'] }) {
+  const { say, units } = useStair();
+  const { pack, packId } = rules;
+  if (pack === null) {
+    const refused = refusedPacks().find(({ id }) => id === packId)?.problems ?? [];
+    return (
+      <div className="caution">
+        <p>{say('findings.noPack', { pack: packId })}</p>
+        {refused.map((problem) => (
+          <p key={problem.place}>{sayProblem(say, problem, units)}</p>
+        ))}
+      </div>
+    );
+  }
   return (
     <>
-      <h3>{title}</h3>
-      <List findings={findings} />
+      <p className="hint">{say('findings.by', { pack: `${pack.title}, ${pack.edition}` })}</p>
+      <p className="caution">{say('findings.authority')}</p>
+      {hasMemory(pack) && <p className="caution">{say('pack.memory')}</p>}
+      {pack.readAt !== undefined && (
+        <p className="finding-read">
+          {say('findings.readCode')}{' '}
+          {pack.readAt.map(({ address, mark }) => (
+            <span key={address}>
+              <CodeAddress address={address} /> <small>{say(`lookup.mark.${mark}`)}</small>{' '}
+            </span>
+          ))}
+        </p>
+      )}
     </>
   );
 }
 
-function List({ findings }: { readonly findings: readonly Finding[] }) {
+interface GroupProps {
+  readonly title: string;
+  readonly findings: readonly Finding[];
+  readonly lead?: string;
+  /** Said shortly: the group's title says the answer already. */
+  readonly compact?: boolean;
+}
+
+function Group({ title, findings, lead, compact = false }: GroupProps) {
+  if (findings.length === 0) return null;
   return (
-    <ul className="finding-list">
+    <>
+      <h3>{title}</h3>
+      {lead !== undefined && <p className="hint">{lead}</p>}
+      <List findings={findings} compact={compact} />
+    </>
+  );
+}
+
+function List({ findings, compact = false }: Pick<GroupProps, 'findings' | 'compact'>) {
+  return (
+    <ul className={`finding-list${compact ? ' compact' : ''}`}>
       {findings.map((finding, index) => (
         // One field can stand on several rows of a pack.
         // biome-ignore lint/suspicious/noArrayIndexKey: rows of a pack have no other identity
-        <Row key={`${finding.field} ${index}`} finding={finding} />
+        <FindingRow key={`${finding.field} ${index}`} finding={finding} />
       ))}
     </ul>
   );
 }
 
-function Row({ finding }: { readonly finding: Finding }) {
-  const { say, plan, index } = useStair();
-  const figures = [actualWords(say, finding), limitWords(say, finding)].filter((words) => words !== '');
-  return (
-    <li className={`finding finding-${finding.status}`}>
-      <AnswerTag answer={answerOf(finding)} />
-      <div>
-        <p className="finding-rule">{ruleWords(say, finding.field)}</p>
-        {figures.length > 0 && <p className="finding-figures">{figures.join(', ')}</p>}
-        {finding.readAgain.length > 0 && finding.status === 'close' && (
-          <p className="finding-again">
-            {say('finding.readAgain', {
-              places: finding.readAgain.map((key) => labelOf(say, placeInStair(index, key))).join(', '),
-            })}
-          </p>
-        )}
-        <p className="finding-source">{sourceWords(say, finding, plan.ok ? nameOf(plan.value.rules) : '')}</p>
-      </div>
-    </li>
-  );
-}
-
-/** A proportion of the trade is never "broken". */
-function answerOf({ kind, status }: Finding): Answer {
-  if (kind !== 'taste') return status;
-  return status === 'meets' ? 'inside' : 'outside';
-}
-
 function hasMemory({ rows }: RulePack): boolean {
   return rows.some(({ confidence }) => confidence === 'memory');
-}
-
-function nameOf({ pack }: StairPlan['rules']): string {
-  return pack === null ? '' : `${pack.title}, ${pack.edition}`;
 }

@@ -1,7 +1,10 @@
-/** Limits that the place of building puts where the pack has its own. Each starts from the pack's figure. */
-
+/** Limits that the place of building puts where the pack has its own, beside what the pack says. */
+import '../../text/lateFindings';
+import { kindOf, knownFields } from '../../core/codes/fieldKinds';
 import type { Limit, RuleUnit } from '../../core/codes/rulePack';
 import type { LocalRuleText } from '../../core/job/jobText';
+import type { Problem } from '../../core/result';
+import { figureText, ruleWords } from '../../text/findingText';
 import { ChoiceField } from '../fields/ChoiceField';
 import { FieldFrame } from '../fields/FieldFrame';
 import { withValue } from '../fields/jobPlaces';
@@ -10,25 +13,29 @@ import { LengthInput } from '../fields/LengthField';
 import { makeLength, makeWords, textOf, withoutUnit } from '../fields/makings';
 import { useField } from '../fields/useField';
 import { WordsField } from '../fields/WordsField';
-import { ruleWords } from '../findings/findingWords';
 import { unitsOf, useStair } from '../stairOnShow';
 import { useBench } from '../usePlanner';
+import { AddLimit, type OpenField } from './AddLimit';
+import { Amendments } from './Amendments';
+import { isLength, valueText } from './limitTexts';
 
 export function LocalLimits() {
   const { planner, typing } = useBench();
   const { say, job, plan } = useStair();
   const list = job.rules?.local ?? [];
-  const open = numbered(plan.ok ? plan.value.rules.limits : []);
+  const limits = plan.ok ? plan.value.rules.limits : [];
+  const open = openFields(limits);
 
-  function become(next: readonly LocalRuleText[]): void {
+  /** One step of undo. */
+  function become(next: readonly LocalRuleText[]): readonly Problem[] {
     const candidate = withValue(job, 'rules.local', next.length === 0 ? undefined : next);
     const verdict = judgeCandidate(job, candidate, null);
-    if (verdict.kind !== 'fits') return;
+    if (verdict.kind !== 'fits') return verdict.problems;
     typing.clearAll();
     planner.actions.edit(() => verdict.job, null);
+    return [];
   }
 
-  const next = open.find(({ field }) => !list.some((local) => local.field === field));
   return (
     <section className="local-limits" aria-labelledby="local-limits-title">
       <h3 id="local-limits-title">{say('field.rules.local')}</h3>
@@ -38,8 +45,9 @@ export function LocalLimits() {
         // The list has no ids of its own, and every row reads its place in it.
         // biome-ignore lint/suspicious/noArrayIndexKey: the place is the identity
         <div className="local-limit" key={index}>
-          <LimitFieldChoice index={index} local={local} limits={open} />
-          <LimitValue index={index} unit={open.find(({ field }) => field === local.field)?.unit} />
+          <LimitFieldChoice index={index} local={local} fields={open} />
+          <LimitValue index={index} unit={limits.find(({ field }) => field === local.field)?.unit} />
+          <ModelFigure field={local.field} limits={limits} />
           <WordsField place={`rules.local[${index}].note`} />
           <button
             type="button"
@@ -50,38 +58,52 @@ export function LocalLimits() {
           </button>
         </div>
       ))}
-      {next !== undefined && (
-        <button type="button" onClick={() => become([...list, { field: next.field, value: valueText(next) }])}>
-          {say('local.add')}
-        </button>
-      )}
+      <AddLimit
+        fields={open.filter(({ field }) => !list.some((local) => local.field === field))}
+        count={list.length}
+        onAdd={(limit) => become([...list, limit])}
+      />
+      <Amendments list={list} limits={limits} onBecome={become} />
     </section>
   );
 }
 
-/** Only what is a figure can be replaced by a figure. */
-function numbered(limits: readonly Limit[]): Limit[] {
-  return limits.filter(({ exact }) => exact !== null);
+/** What the rules have a figure for, and then what can be judged though they are silent about it. */
+function openFields(limits: readonly Limit[]): readonly OpenField[] {
+  const inForce = new Map(limits.filter(hasFigure).map((limit) => [limit.field, limit]));
+  const silent = knownFields().filter((field) => !inForce.has(field));
+  return [
+    ...[...inForce].map(([field, limit]) => ({ field, limit, isLength: isLength(limit.unit) })),
+    ...silent.map((field) => ({ field, limit: undefined, isLength: kindOf(field) === 'length' })),
+  ];
 }
 
-function valueText({ value, unit }: Limit): string {
-  return isLength(unit) ? `${String(value)} ${unit}` : String(value);
+/** Only what is a figure, or a yes or no, can be replaced by one. */
+function hasFigure({ exact, unit }: Limit): boolean {
+  return exact !== null || unit === 'bool';
 }
 
-function isLength(unit: RuleUnit | undefined): boolean {
-  return unit === 'in' || unit === 'mm';
+/** What the pack says, beside what stands in its place. */
+function ModelFigure({ field, limits }: { readonly field: string; readonly limits: readonly Limit[] }) {
+  const { say } = useStair();
+  const replaced = limits.find((limit) => limit.field === field)?.replaced;
+  const words =
+    replaced === undefined || replaced.value === null
+      ? say('local.modelNone')
+      : say('local.model', { value: figureText(say, replaced.value, replaced.unit), section: replaced.section });
+  return <p className="hint local-model">{words}</p>;
 }
 
 interface LimitFieldChoiceProps {
   readonly index: number;
   readonly local: LocalRuleText;
-  readonly limits: readonly Limit[];
+  readonly fields: readonly OpenField[];
 }
 
-function LimitFieldChoice({ index, local, limits }: LimitFieldChoiceProps) {
+function LimitFieldChoice({ index, local, fields }: LimitFieldChoiceProps) {
   const { say } = useStair();
-  const fields = limits.map(({ field }) => field);
-  const choices = (fields.includes(local.field) ? fields : [local.field, ...fields]).map((value) => ({
+  const offered = fields.flatMap(({ field, limit }) => (limit === undefined ? [] : [field]));
+  const choices = (offered.includes(local.field) ? offered : [local.field, ...offered]).map((value) => ({
     value,
     words: ruleWords(say, value),
   }));
@@ -92,7 +114,7 @@ function LimitFieldChoice({ index, local, limits }: LimitFieldChoiceProps) {
       usual={local.field}
       choices={choices}
       also={(job) => {
-        const chosen = limits.find(({ field }) => field === job.rules?.local?.[index]?.field);
+        const chosen = fields.find(({ field }) => field === job.rules?.local?.[index]?.field)?.limit;
         return chosen === undefined ? job : withValue(job, `rules.local[${index}].value`, valueText(chosen));
       }}
     />

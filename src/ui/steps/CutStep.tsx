@@ -10,7 +10,7 @@ import { useStair } from '../stairOnShow';
 import { StartWalk } from '../walk/StartWalk';
 import { useGoToPlace } from './goToPlace';
 
-const CAUTIONS = ['overcut', 'trace', 'square', 'saw'] as const;
+const CAUTIONS = ['overcut', 'trace', 'square', 'saw', 'rip', 'knots', 'lift'] as const;
 
 export function CutStep({ plan }: { readonly plan: StairPlan }) {
   const { say, units } = useStair();

@@ -16,6 +16,7 @@ import { StartWalk } from '../walk/StartWalk';
 
 const ORDER = [1, 2, 3, 4, 5, 6, 7] as const;
 const FASTENERS = [1, 2, 3] as const;
+const CAUTIONS = ['well', 'shore', 'loose', 'old', 'dust', 'lift', 'outside'] as const;
 
 interface PlanProps {
   readonly plan: StairPlan;
@@ -53,6 +54,13 @@ export function SetStep({ plan }: PlanProps) {
           ))}
         </ul>
         <p className="hint">{say('set.practice')}</p>
+      </Sheet>
+      <Sheet name="cautions" title={say('set.cautions')}>
+        <ul className="plain-list">
+          {CAUTIONS.map((caution) => (
+            <li key={caution}>{say(`set.caution.${caution}`)}</li>
+          ))}
+        </ul>
       </Sheet>
     </>
   );

@@ -19,7 +19,8 @@ function stepOfPlace(place: string): Step {
   const key = keyOfPlace(place);
   const part = FORM_PARTS.find(({ fields }) => fields.some(([each]) => key === each || key.startsWith(`${each}.`)));
   if (part !== undefined) return STEP_OF_PART[part.name];
-  return key.startsWith('rules') || key.startsWith('carry.') ? 'check' : 'measure';
+  const atCheck = key.startsWith('rules') || key.startsWith('carry.') || key === 'tapeDoubt';
+  return atCheck ? 'check' : 'measure';
 }
 
 /** Into the field, so that typing can go on at once. */

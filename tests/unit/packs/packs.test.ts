@@ -38,7 +38,10 @@ describe('a pack is refused when it is read', () => {
     ).toHaveLength(2);
     expect(taken(withRow({ value: null, unit: 'none' })).rows).toHaveLength(2);
     expect(taken(withRow({ value: 'as wide as the flight', unit: 'rule' })).rows).toHaveLength(2);
-    expect(taken(withRow({ value: false, unit: 'bool' })).rows).toHaveLength(2);
+    expect(taken(withRow({ field: 'openRiser.allowed', value: false, unit: 'bool' })).rows).toHaveLength(2);
+    expect(taken(withRow({ measured: 'Nosing to nosing.' })).rows[1]?.measured).toBe('Nosing to nosing.');
+    const readAt = [{ address: 'https://example.org/code', mark: 'memory' }];
+    expect(taken({ ...pack, readAt }).readAt).toEqual(readAt);
   });
 
   test.each<[string, unknown, RegExp]>([
@@ -48,6 +51,35 @@ describe('a pack is refused when it is read', () => {
     ['a key too many', { ...pack, colour: 'red' }, /^test\.colour: .*not known: colour/],
     ['a row that is nothing', { ...pack, rows: [null] }, /^test\.rows\[0\]/],
     ['a row without field', withRow({ field: '' }), /^test\.rows\[1\]\.field: .*needs a field/],
+    [
+      'a field that there is not',
+      withRow({ field: 'tread.mni' }),
+      /rows\[1\]\S*: tread\.mni is no field that is known/,
+    ],
+    ['a field named like a property of every object', withRow({ field: 'constructor' }), /is no field that is known/],
+    [
+      'a length in degrees',
+      withRow({ unit: 'deg', value: 40 }),
+      /tread\.min has a unit that its field is not measured in/,
+    ],
+    [
+      'a count in inches',
+      withRow({ field: 'flight.maxRisers', value: 18 }),
+      /flight\.maxRisers has a unit that its field/,
+    ],
+    ['a limit under nothing', withRow({ value: -10 }), /have to fit/],
+    ['a way of measuring that is not said', withRow({ measured: '' }), /rows\[1\]\.measured: tread\.min says how/],
+    [
+      'an address that cannot be trusted',
+      { ...pack, readAt: [{ address: 'http://x', mark: 'read' }] },
+      /readAt.*https/,
+    ],
+    ['an address without a mark', { ...pack, readAt: [{ address: 'https://x' }] }, /readAt.*how sure/],
+    [
+      'a withdrawn field that there is not',
+      withRow({ field: 'tread.mni', withdrawn: true }),
+      /is no field that is known/,
+    ],
     ['a row without section', withRow({ section: '' }), /rows\[1\]\.section: tread\.min needs a section/],
     ['a row whose section is missing', withRow({ section: undefined }), /tread\.min needs a section/],
     ['a row without source', withRow({ sources: [] }), /rows\[1\]\.sources: tread\.min needs a source/],
