@@ -9,7 +9,7 @@ import { type Exact, fromNumber, inches, toInches, toMm } from '../units/exact';
 import { crossedLocals, readLocals } from './localLimits';
 import type { Limit, RulePack, RuleRow, RuleUnit } from './rules';
 
-export type { AddressMark, Confidence, Limit, ReadAt, RulePack, RuleRow, RuleUnit } from './rules';
+export type { AddressMark, Confidence, Limit, RulePack, RuleRow, RuleUnit } from './rules';
 
 export interface RuleSet {
   /** Null: the job names a pack that this program does not have. */
