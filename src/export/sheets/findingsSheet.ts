@@ -1,4 +1,4 @@
-/** Every answer with its figures and its section: what breaks first, what was not checked last. */
+/** Every answer with its figures and its section: what breaks first, then what is close and what nobody checked. */
 import { type Finding, sortByDanger } from '../../core/codes/findings';
 import { type PageSketch, PRINT } from '../../core/drawing/pageSketch';
 import { toMm } from '../../core/units/exact';
@@ -32,12 +32,12 @@ export const makeFindings: LeafMaker = (context) => {
         ? say('findings.noPack', { pack: plainText(packId) })
         : say('findings.by', { pack: `${pack.title}, ${pack.edition}` }),
     columns: [
-      { head: say('sheets.answer'), width: width * 0.11 },
+      { head: say('sheets.answer'), width: width * 0.09 },
       { head: say('sheets.rule'), width: width * 0.35 },
-      { head: say('sheets.is'), width: width * 0.08 },
-      { head: say('sheets.asked'), width: width * 0.12 },
-      { head: say('sheets.margin'), width: width * 0.11 },
-      { head: say('sheets.where'), width: width * 0.23 },
+      { head: say('sheets.is'), width: width * 0.07 },
+      { head: say('sheets.asked'), width: width * 0.11 },
+      { head: say('sheets.margin'), width: width * 0.1 },
+      { head: say('sheets.where'), width: width * 0.28 },
     ],
     rows: ordered.map((finding) => rowOf(context, finding)),
     style: SMALL,
