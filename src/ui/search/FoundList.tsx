@@ -1,10 +1,11 @@
 /** What fits, best first by the order that is chosen; the first ones, and more when they are asked for. */
+import '../../text/lateFindings';
 import { useMemo, useState } from 'react';
 import type { KeyChange } from '../../core/choose/changeStair';
 import { planFound } from '../../core/search/planFound';
 import { CRITERIA, type Criterion, type Ranked } from '../../core/search/rank';
+import { actualWords, limitWords, ruleWords } from '../../text/findingText';
 import { FIGURE_ROWS, rowValue } from '../choose/figureRows';
-import { actualWords, limitWords, ruleWords } from '../findings/findingWords';
 import { Figure } from '../numbers/Figure';
 import { lengthText } from '../numbers/figures';
 import { BOOK, TAPE_DOUBT, useStair } from '../stairOnShow';

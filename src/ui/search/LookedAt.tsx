@@ -1,13 +1,14 @@
 /** One place of the picture: what closes it, or that it fits; a step either way; and the taking of it. */
+import '../../text/lateFindings';
 import { useMemo } from 'react';
 import { changeStair, type KeyChange } from '../../core/choose/changeStair';
 import { figureOf } from '../../core/drawing/figures';
 import { planStair } from '../../core/plan/planStair';
 import { type Candidate, changesFor } from '../../core/search/candidate';
 import type { Region, Spot } from '../../core/search/region';
+import { actualWords, limitWords, ruleWords } from '../../text/findingText';
 import { sayProblem } from '../../text/say';
 import { AnswerTag } from '../findings/AnswerTag';
-import { actualWords, limitWords, ruleWords } from '../findings/findingWords';
 import { Figure } from '../numbers/Figure';
 import { decimalOf, lengthText } from '../numbers/figures';
 import { BOOK, TAPE_DOUBT, useStair } from '../stairOnShow';

@@ -1,12 +1,13 @@
 /** Figures of a search in words. */
+import '../../text/lateFindings';
 import type { Finding } from '../../core/codes/findings';
 import type { Limit } from '../../core/codes/rules';
 import { figureOf } from '../../core/drawing/figures';
 import type { Bound } from '../../core/search/bounds';
 import { mmToInches } from '../../core/units/exact';
 import type { UnitSystem } from '../../core/units/length';
+import { limitWords, ruleWords } from '../../text/findingText';
 import type { Speaker } from '../../text/say';
-import { limitWords, ruleWords } from '../findings/findingWords';
 import { lengthText, plainFigure } from '../numbers/figures';
 
 const INCHES_IN_FOOT = 12;
