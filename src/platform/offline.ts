@@ -75,7 +75,10 @@ export function createOfflineKeeper(
     start() {
       if (isStarted || house === undefined) return;
       isStarted = true;
-      house.register(workerAddress()).then(enter, () => become('failed'));
+      // A host's own policy may refuse even to have the address vouched for.
+      Promise.resolve()
+        .then(() => house.register(workerAddress()))
+        .then(enter, () => become('failed'));
     },
     begin() {
       house?.addEventListener('controllerchange', reload, { once: true });

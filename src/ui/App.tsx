@@ -1,16 +1,17 @@
 /** The page: bar, drawing, form, results. Which stands where is a matter of the style sheets. */
-import { lazy, Suspense, useDeferredValue, useEffect, useMemo, useState } from 'react';
+import { lazy, Suspense, useEffect, useMemo, useState } from 'react';
 import { demoJob } from '../document/demoJob';
 import { job as jobOf } from '../state/plannerStore';
 import { ExplainDesk } from './explain/ExplainDesk';
 import { FaultSummary } from './fields/FaultSummary';
 import { createTypingDesk } from './fields/typing';
 import { KeypadProvider } from './keypad/Keypad';
+import { StairProvider } from './StairProvider';
 import { TopBar } from './shell/TopBar';
 import { useDropTarget } from './shell/useDropTarget';
 import { useJobFile } from './shell/useJobFile';
 import { useShortcuts } from './shell/useShortcuts';
-import { planOf, StairContext, type StairOnShow, unitsOf, useStair } from './stairOnShow';
+import { planOf, type StairOnShow, unitsOf, useStair } from './stairOnShow';
 import { useGoToPlace } from './steps/goToPlace';
 import { StepNav } from './steps/StepNav';
 import { StepPage } from './steps/StepPage';
@@ -56,7 +57,7 @@ function StairPage() {
     document.title = `${job.name ?? stair.say('app.noJobName')} · ${stair.say('app.name')}`;
   }, [job.name, stair]);
   return (
-    <StairContext value={stair}>
+    <StairProvider value={stair}>
       {isWalking ? (
         <Suspense fallback={null}>
           <WalkScreen />
@@ -68,21 +69,17 @@ function StairPage() {
           </ExplainDesk>
         </KeypadProvider>
       )}
-    </StairContext>
+    </StairProvider>
   );
 }
 
 function Page() {
-  const stair = useStair();
-  const { say, job } = stair;
+  const { say, job } = useStair();
   const step = usePlannerState((state) => state.step);
   const file = useJobFile();
   useShortcuts(file);
   const isOver = useDropTarget(file.openDropped);
   const [lit, setLit] = useState<string | null>(null);
-  // The field that is typed in comes first; drawings and figures follow as soon as there is a moment.
-  const shown = useDeferredValue(stair);
-  const shownLit = useDeferredValue(lit);
   return (
     <div className="page">
       <a className="skip-link" href="#fields">
@@ -108,9 +105,7 @@ function Page() {
           <StepPage onFocusKey={setLit} />
         </div>
         <div className="desk-side">
-          <StairContext value={shown}>
-            <StepSight lit={shownLit} />
-          </StairContext>
+          <StepSight lit={lit} />
         </div>
       </main>
       {isOver && <p className="drop-here">{say('app.dropHere')}</p>}

@@ -21,6 +21,17 @@ export interface StairOnShow {
   readonly say: Speaker;
 }
 
+/** What stays the same while somebody types: whoever needs no more of the stair is not drawn anew at every key. */
+export type StairWords = Pick<StairOnShow, 'say' | 'units' | 'index'>;
+
+export const WordsContext = createContext<StairWords | null>(null);
+
+export function useWords(): StairWords {
+  const words = useContext(WordsContext);
+  if (words === null) throw new Error('A part of the page was used without a stair');
+  return words;
+}
+
 export const StairContext = createContext<StairOnShow | null>(null);
 
 export function useStair(): StairOnShow {

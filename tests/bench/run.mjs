@@ -7,6 +7,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { brotliCompressSync, constants } from 'node:zlib';
+import { benchPage } from './page.mjs';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
 const { build } = await import('vite');
@@ -15,6 +16,7 @@ const scratch = await mkdtemp(join(tmpdir(), 'pitchboard-bench-'));
 try {
   (await coreRatios()).forEach(say);
   say(await firstLoad());
+  (await benchPage({ root, folder: join(scratch, 'app') })).forEach(say);
 } finally {
   await rm(scratch, { recursive: true, force: true });
 }

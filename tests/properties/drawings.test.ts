@@ -6,12 +6,17 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { drawBoard } from '../../src/core/drawing/board';
 import { drawHeel, drawTopEnd } from '../../src/core/drawing/details';
-import type { Box, Drawing, DrawingWord, Mark, TextMark } from '../../src/core/drawing/drawing';
+import type { Box, Drawing, DrawingWord, Mark, Role, TextMark } from '../../src/core/drawing/drawing';
 import { drawElevation, elevationHeight } from '../../src/core/drawing/elevation';
 import { boxOf, overlap, textBox } from '../../src/core/drawing/sketch';
 import { drawStep } from '../../src/core/drawing/stepDetail';
+import { clipLineToBox } from '../../src/core/drawing/strip';
+import type { Point } from '../../src/core/geometry/point';
 import type { StairPlan } from '../../src/core/plan/planStair';
+import { demoJob } from '../../src/document/demoJob';
 import { speakerFor, type Terms } from '../../src/text/say';
+import { nodesOf } from '../../src/ui/drawing/DrawingMarks';
+import type { SvgNode } from '../../src/ui/drawing/paint';
 import { anyStair, planOrSkip } from '../fixtures/anyStair';
 import { holds, planned } from './measure';
 import { randomStair } from './randomStairs';
@@ -55,6 +60,20 @@ function mustBeReadable(name: string, drawing: Drawing): void {
       holds(!overlap(box, other.box), `${name}: ${writing(text)} lies over ${writing(other.text)}`);
     }
   });
+  for (const { text, box } of texts) {
+    if (!STANDS_FREE.includes(text.role)) continue;
+    for (const [a, b] of drawing.marks.flatMap(dimensionLines)) {
+      holds(clipLineToBox(a, b, box) === null, `${name}: a dimension line goes through ${writing(text)}`);
+    }
+  }
+}
+
+/** Numbers in corners and in the wood have lines round them, and are in the way of none. */
+const STANDS_FREE: readonly Role[] = ['number-main', 'number', 'caption'];
+
+function dimensionLines(mark: Mark): readonly (readonly [Point, Point])[] {
+  if (mark.kind !== 'shape' || mark.role !== 'dimension') return [];
+  return mark.corners.slice(1).map((corner, i) => [mark.corners[i] as Point, corner] as const);
 }
 
 function drawingsOf(plan: StairPlan, width: number, zoom: number): [string, Drawing][] {
@@ -82,6 +101,45 @@ test('no text lies over another, and nothing leaves the frame, 500 stairs at fou
     { numRuns: 500 },
   );
 }, 120_000);
+
+/** A drawing is looked at and dragged on a slow tablet: the browser has to keep up with it. */
+const MOST_NODES = 800;
+
+test('a stair of twenty risers has at most 800 nodes on the page, with all its dimensions', () => {
+  for (const units of ['imperial', 'metric'] as const) {
+    const plan = planOrSkip({ ...demoJob, units, stairs: [twentyRisers()] });
+    expect(plan.layout.flight.risers).toBe(20);
+    for (const width of [...WIDTHS, 3000]) {
+      for (const [name, drawing] of drawingsOf(plan, width, 1)) {
+        const nodes = countNodes(nodesOf(drawing, null));
+        holds(nodes <= MOST_NODES, `${name} at ${width}: ${nodes} nodes`);
+      }
+    }
+    const most = drawElevation(plan, { width: 1920, height: 1200, zoom: 8 }, words);
+    const abouts = new Set(textsOf(most).map((text) => text.about));
+    for (const needed of [
+      'totalRise',
+      'totalRun',
+      'survey.openingFraming',
+      'headroom',
+      'headerMark',
+      'risers',
+      'treads',
+    ])
+      holds(abouts.has(needed), `the largest drawing has no ${needed}`);
+    expect(countNodes(nodesOf(most, null))).toBeLessThanOrEqual(MOST_NODES);
+  }
+});
+
+function twentyRisers() {
+  const [stair] = demoJob.stairs;
+  if (stair === undefined) throw new Error('the example has no stair');
+  return { ...stair, survey: { ...stair.survey, rise: '149 7/16 in' }, steps: { ...stair.steps, risers: 20 } };
+}
+
+function countNodes(nodes: readonly SvgNode[]): number {
+  return nodes.reduce((sum, { content }) => sum + 1 + (Array.isArray(content) ? countNodes(content) : 0), 0);
+}
 
 test('nor with finishes that nobody knows and keys left out', () => {
   fc.assert(

@@ -1,5 +1,5 @@
 /** Measuring with the keypad on a bench of its own, under a finger or under a mouse. */
-import { render, screen, within } from '@testing-library/react';
+import { configure, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { useMemo } from 'react';
 import { vi } from 'vitest';
@@ -11,8 +11,12 @@ import { speakerFor } from '../../src/text/say';
 import { createTypingDesk } from '../../src/ui/fields/typing';
 import { KeypadProvider } from '../../src/ui/keypad/Keypad';
 import { MeasureScreen } from '../../src/ui/measure/MeasureScreen';
-import { planOf, StairContext, unitsOf } from '../../src/ui/stairOnShow';
+import { StairProvider } from '../../src/ui/StairProvider';
+import { planOf, unitsOf } from '../../src/ui/stairOnShow';
 import { type Bench, BenchContext, usePlannerState } from '../../src/ui/usePlanner';
+
+// The keypad is fetched when it is first needed, beside other test runs.
+configure({ asyncUtilTimeout: 10_000 });
 
 interface PadBenchOptions {
   readonly firstJob?: JobText;
@@ -52,14 +56,14 @@ function MeasurePage() {
     [job],
   );
   return (
-    <StairContext value={stair}>
+    <StairProvider value={stair}>
       <KeypadProvider>
         <form>
           <MeasureScreen />
         </form>
         <button type="button">Elsewhere</button>
       </KeypadProvider>
-    </StairContext>
+    </StairProvider>
   );
 }
 

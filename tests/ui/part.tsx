@@ -9,7 +9,8 @@ import type { Draft, DraftKeeper } from '../../src/state/draft';
 import { createPlanner, job as jobOf } from '../../src/state/plannerStore';
 import { speakerFor } from '../../src/text/say';
 import { createTypingDesk } from '../../src/ui/fields/typing';
-import { planOf, StairContext, unitsOf } from '../../src/ui/stairOnShow';
+import { StairProvider } from '../../src/ui/StairProvider';
+import { planOf, unitsOf } from '../../src/ui/stairOnShow';
 import { BenchContext, usePlannerState } from '../../src/ui/usePlanner';
 
 interface PartOptions {
@@ -54,5 +55,5 @@ function OnStair({ children }: { readonly children: ReactNode }) {
     () => ({ job, index, plan: planOf(job, index), units: unitsOf(job), say: speakerFor(terms) }),
     [job, index, terms],
   );
-  return <StairContext value={stair}>{children}</StairContext>;
+  return <StairProvider value={stair}>{children}</StairProvider>;
 }

@@ -99,6 +99,7 @@ export class Sketch {
     const boxes = texts.map((box) => grow(box, this.px(AIR)));
     const lines = group.flatMap((mark) => (mark.kind === 'shape' && !mark.closed ? segments(mark.corners) : []));
     if (!boxes.every((box) => this.isFree(box)) || !this.areInside(lines)) return false;
+    if (lines.some(([a, b]) => texts.some((box) => clipLineToBox(a, b, box) !== null))) return false;
     if (lines.some(([a, b]) => this.taken.some((box) => clipLineToBox(a, b, box) !== null))) return false;
     this.taken.push(...boxes);
     this.clear.push(...lines);

@@ -9,7 +9,8 @@ import type { Problem } from '../../core/result';
 import { sayProblem } from '../../text/say';
 import { useWidth } from '../drawing/useSize';
 import { lengthText } from '../numbers/figures';
-import { StairContext, useStair } from '../stairOnShow';
+import { StairProvider } from '../StairProvider';
+import { useStair } from '../stairOnShow';
 import { Cures } from './Cures';
 import { neighboursOf } from './neighbours';
 import { SideBySide } from './SideBySide';
@@ -37,9 +38,9 @@ export function ChooseScreen() {
         {refusals.length > 0 && <Refusals lead={say('choose.refused')} problems={refusals} />}
       </div>
       {!plan.ok && <Refusals lead={say('choose.none')} problems={plan.problems} />}
-      <StairContext value={shown}>
+      <StairProvider value={shown}>
         <Choices onTake={take} />
-      </StairContext>
+      </StairProvider>
     </div>
   );
 }

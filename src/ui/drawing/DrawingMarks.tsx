@@ -2,10 +2,12 @@
  * The marks of a drawing as SVG: roles become classes, pens are in pens.css, y is turned over. Shapes
  * of one role that follow each other are one path, so that a hatch is one node and not a hundred.
  */
-import { memo } from 'react';
+import { memo, useMemo } from 'react';
 import type { About, Drawing, ShapeMark, TextMark } from '../../core/drawing/drawing';
 import { isLitBy } from '../../core/drawing/lights';
-import { SvgFigure } from './SvgFigure';
+import { figureNodes } from './figureNodes';
+import { Painted } from './Painted';
+import { node, type SvgNode } from './paint';
 
 interface DrawingMarksProps {
   readonly drawing: Drawing;
@@ -18,29 +20,27 @@ interface DrawingMarksProps {
 const LEAST_DIGITS_PX = 12;
 
 export const DrawingMarks = memo(function DrawingMarks({ drawing, alternative, lit }: DrawingMarksProps) {
+  const nodes = useMemo(() => nodesOf(drawing, lit), [drawing, lit]);
   return (
-    // biome-ignore lint/a11y/noInteractiveElementToNoninteractiveRole: a group of shapes is nothing to act on
-    <g
+    <Painted
+      nodes={nodes}
       role="img" // oxlint-disable-line jsx-a11y/prefer-tag-over-role
       aria-label={alternative}
-    >
-      {runsOf(drawing).map((run, index) => {
-        const [first] = run;
-        if (first === undefined) return null;
-        const name = `role-${first.role}${isLitBy(lit, first.about) ? ' lit' : ''}`;
-        // A drawing is made anew as a whole: its order is all the identity that a mark has.
-        const key = index;
-        return first.kind === 'text' ? (
-          <Words key={key} mark={first} name={name} perPixel={drawing.perPixel} />
-        ) : (
-          <path key={key} className={first.closed ? name : `${name} open`} d={run.map(pathOf).join('')} />
-        );
-      })}
-    </g>
+    />
   );
 });
 
-/** Texts one by one, and shapes together as long as they are of a kind. */
+/** @returns one node for each text, and one for shapes together as long as they are of a kind */
+export function nodesOf(drawing: Drawing, lit: About | null): readonly SvgNode[] {
+  return runsOf(drawing).flatMap((run) => {
+    const [first] = run;
+    if (first === undefined) return [];
+    const name = `role-${first.role}${isLitBy(lit, first.about) ? ' lit' : ''}`;
+    if (first.kind === 'text') return [textNode(first, name, drawing.perPixel)];
+    return [node('path', { class: first.closed ? name : `${name} open`, d: run.map(pathOf).join('') })];
+  });
+}
+
 function runsOf({ marks }: Drawing): readonly (readonly (ShapeMark | TextMark)[])[] {
   const runs: (ShapeMark | TextMark)[][] = [];
   for (const mark of marks) {
@@ -64,33 +64,13 @@ function pathOf(mark: ShapeMark | TextMark): string {
   return mark.closed ? `${line}Z` : line;
 }
 
-interface WordsProps {
-  readonly mark: TextMark;
-  readonly name: string;
-  readonly perPixel: number;
-}
-
-function Words({ mark, name, perPixel }: WordsProps) {
-  const { at, anchor, size, content } = mark;
-  if (content.kind !== 'words') {
-    return (
-      <g className={name}>
-        <SvgFigure
-          content={content}
-          x={at.x}
-          y={-at.y}
-          anchor={anchor}
-          size={size}
-          leastDigits={LEAST_DIGITS_PX * perPixel}
-        />
-      </g>
-    );
+function textNode({ at, anchor, size, content }: TextMark, name: string, perPixel: number): SvgNode {
+  if (content.kind === 'words') {
+    const place = { x: at.x, y: -at.y + 0.35 * size, 'font-size': size, 'text-anchor': anchor };
+    return node('text', { class: name, ...place }, content.text);
   }
-  return (
-    <text className={name} x={at.x} y={-at.y + 0.35 * size} fontSize={size} textAnchor={anchor}>
-      {content.text}
-    </text>
-  );
+  const leastDigits = LEAST_DIGITS_PX * perPixel;
+  return node('g', { class: name }, figureNodes({ content, x: at.x, y: -at.y, anchor, size, leastDigits }));
 }
 
 /** A hundredth of a millimetre is far below a pixel, and keeps the page's text short. */

@@ -2,7 +2,7 @@
 import { type MouseEvent, useMemo, useRef } from 'react';
 import type { Drawing } from '../../core/drawing/drawing';
 import { type Point, point } from '../../core/geometry/point';
-import { useStair } from '../stairOnShow';
+import { useWords } from '../stairOnShow';
 import { DrawingMarks } from './DrawingMarks';
 import { Targets } from './Targets';
 import { type Target, targetsOf } from './targetBoxes';
@@ -16,7 +16,7 @@ interface DrawingViewProps {
 }
 
 export function DrawingView({ drawing, alternative, lit, nameOf, onAbout }: DrawingViewProps) {
-  const { units } = useStair();
+  const { units } = useWords();
   const place = useRef<SVGSVGElement>(null);
   const targets = useMemo(() => targetsOf(drawing, units), [drawing, units]);
   const { left, right, top, bottom } = drawing.frame;

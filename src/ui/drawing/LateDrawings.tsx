@@ -3,11 +3,11 @@ import { drawBoard } from '../../core/drawing/board';
 import { drawHeel, drawTopEnd } from '../../core/drawing/details';
 import { drawStep } from '../../core/drawing/stepDetail';
 import { lengthText } from '../numbers/figures';
-import { useStair } from '../stairOnShow';
+import { useWords } from '../stairOnShow';
 import { Shown, type StairDrawingProps } from './StairDrawings';
 
 export function Board(props: StairDrawingProps) {
-  const { say, units } = useStair();
+  const { say, units } = useWords();
   const { plan } = props;
   const { tips } = plan.sheet;
   const alternative = say('drawing.board.alt', {
@@ -22,7 +22,7 @@ export function Board(props: StairDrawingProps) {
 }
 
 export function Heel(props: StairDrawingProps) {
-  const { say, units } = useStair();
+  const { say, units } = useWords();
   const { plan } = props;
   const alternative = say('drawing.heel.alt', {
     cut: lengthText(plan.sheet.toeHeight, units),
@@ -41,7 +41,7 @@ export function Heel(props: StairDrawingProps) {
 }
 
 export function TopEnd(props: StairDrawingProps) {
-  const { say, units } = useStair();
+  const { say, units } = useWords();
   const { plan } = props;
   const alternative = say('drawing.topEnd.alt', {
     mark: lengthText(plan.sheet.headerMark, units),
@@ -60,7 +60,7 @@ export function TopEnd(props: StairDrawingProps) {
 }
 
 export function Notch(props: StairDrawingProps) {
-  const { say, units } = useStair();
+  const { say, units } = useWords();
   const { plan } = props;
   const { flight, stringer } = plan.layout;
   const alternative = say('drawing.step.alt', {

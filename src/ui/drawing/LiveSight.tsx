@@ -4,7 +4,7 @@
  */
 import { useId, useMemo } from 'react';
 import type { Drawing, View } from '../../core/drawing/drawing';
-import { useStair } from '../stairOnShow';
+import { useWords } from '../stairOnShow';
 import { groundOf, viewOf } from './camera';
 import { DrawingMarks } from './DrawingMarks';
 import { Targets } from './Targets';
@@ -28,7 +28,7 @@ export interface SightProps {
 }
 
 export function LiveSight({ title, alternative, view, draw, lit, nameOf, onAbout }: SightProps) {
-  const { say, units } = useStair();
+  const { say, units } = useWords();
   const keys = useId();
   const { width, height } = view;
   const whole = useMemo(() => draw({ width, height }), [draw, width, height]);

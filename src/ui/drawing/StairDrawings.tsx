@@ -7,7 +7,7 @@ import type { StairPlan } from '../../core/plan/planStair';
 import type { Speaker } from '../../text/say';
 import { nameOfAbout, useDesk } from '../explain/desk';
 import { lengthText } from '../numbers/figures';
-import { useStair } from '../stairOnShow';
+import { useWords } from '../stairOnShow';
 import { DrawingView } from './DrawingView';
 import { Sight } from './Sight';
 import type { Target } from './targetBoxes';
@@ -30,7 +30,7 @@ type Draw = (plan: StairPlan, view: View, words: DrawingWords) => Drawing;
 const DEGREES = 180 / Math.PI;
 
 export function Elevation(props: StairDrawingProps) {
-  const { say, units } = useStair();
+  const { say, units } = useWords();
   const { plan } = props;
   const { flight } = plan.layout;
   const alternative = say('drawing.elevation.alt', {
@@ -62,7 +62,7 @@ export interface ShownProps extends StairDrawingProps {
 
 export function Shown(props: ShownProps) {
   const { plan, lit, onAbout, height, draw, heightFor, alternative, title, isDetail = false, isStill = false } = props;
-  const { say, index } = useStair();
+  const { say, index } = useWords();
   const desk = useDesk();
   const [place, width] = useWidth<HTMLDivElement>();
   const words = useDrawingWords(say);

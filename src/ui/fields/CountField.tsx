@@ -1,5 +1,5 @@
 /** A whole number, or left to the program; one fewer and one more without a keyboard. */
-import { useStair } from '../stairOnShow';
+import { useWords } from '../stairOnShow';
 import { FieldFrame } from './FieldFrame';
 import { labelOf } from './fieldWords';
 import { makeCount, textOf } from './makings';
@@ -13,7 +13,7 @@ interface CountFieldProps {
 }
 
 export function CountField({ place, least, counted }: CountFieldProps) {
-  const { say } = useStair();
+  const { say } = useWords();
   const field = useField({
     place,
     show: (value) => ({ text: textOf(value) }),

@@ -1,6 +1,8 @@
 /** What every field has around its control: label, hint, what was understood, and why it is not in use. */
 import type { ReactNode } from 'react';
-import { useStair } from '../stairOnShow';
+import { job as jobOf } from '../../state/plannerStore';
+import { useWords } from '../stairOnShow';
+import { usePlannerState } from '../usePlanner';
 import { hintOf, idOf, labelOf, sentencesOf } from './fieldWords';
 import { keyOfPlace } from './jobPlaces';
 import type { FieldHandle } from './useField';
@@ -27,13 +29,14 @@ interface FieldFrameProps {
 }
 
 export function FieldFrame({ place, field, note, label, about, wide = false, cure, children }: FieldFrameProps) {
-  const { say, job } = useStair();
+  const { say } = useWords();
   const id = idOf(place);
   const hint = hintOf(say, place);
   const refused = field.problems.length > 0;
   // A text with two readings is asked about, which says it already.
   const unasked = field.problems.filter(({ code }) => cure === undefined || code !== 'length.feetOrDecimal');
-  const sentences = sentencesOf(say, unasked, place, job);
+  const job = usePlannerState((state) => (unasked.length === 0 ? null : jobOf(state)));
+  const sentences = job === null ? [] : sentencesOf(say, unasked, place, job);
   const parts = [hint !== '' && `${id}-hint`, refused && `${id}-fault`, note !== undefined && `${id}-note`];
   return (
     <div className={`field${wide ? ' wide' : ''}${refused ? ' refused' : ''}`} data-key={about ?? keyOfPlace(place)}>

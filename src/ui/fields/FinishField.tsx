@@ -2,7 +2,7 @@
  * A hard finish: a thickness and how sure it is. "Not known yet" is a state of its own and never
  * a zero; what was typed before stays in sight meanwhile.
  */
-import { unitsOf, useStair } from '../stairOnShow';
+import { unitsOf, useStair, useWords } from '../stairOnShow';
 import { FieldFrame } from './FieldFrame';
 import { idOf, labelOf } from './fieldWords';
 import { keyOfPlace } from './jobPlaces';
@@ -13,7 +13,7 @@ import { useField } from './useField';
 const STATES = ['measured', 'specified', 'assumed', 'unknown'] as const;
 
 export function FinishField({ place }: { readonly place: string }) {
-  const { say, units } = useStair();
+  const { say, units } = useWords();
   const field = useField({
     place,
     show: (value) => {

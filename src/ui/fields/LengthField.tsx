@@ -2,7 +2,7 @@
 import { couldBeFeetAndInches, parseLength, type UnitSystem, withUnit } from '../../core/units/length';
 import { type PadRules, useKeypadField } from '../keypad/useKeypadField';
 import { echoOf } from '../numbers/figures';
-import { unitsOf, useStair } from '../stairOnShow';
+import { unitsOf, useWords } from '../stairOnShow';
 import { FieldFrame } from './FieldFrame';
 import { keyOfPlace } from './jobPlaces';
 import { LeftOut } from './LeftOut';
@@ -17,7 +17,7 @@ interface LengthFieldProps {
 }
 
 export function LengthField({ place, feet = false, required = false }: LengthFieldProps) {
-  const { units } = useStair();
+  const { units } = useWords();
   const field = useField({
     place,
     show: (value) => ({ text: withoutUnit(textOf(value), units, feet) }),
@@ -60,7 +60,7 @@ interface LengthInputProps {
 
 /** The unit stands beside the text while the text carries none of its own. */
 export function LengthInput({ text, onText, onLeave, pad = {}, ...described }: LengthInputProps) {
-  const { say, units } = useStair();
+  const { say, units } = useWords();
   const { input, take, onBlur, inHand, inputMode, offered, open } = useKeypadField({
     text,
     rules: pad,
@@ -116,7 +116,7 @@ function hasNoUnit(text: string, units: UnitSystem): boolean {
 
 /** What was understood, in both systems; nothing for what cannot be read. */
 export function Echo({ text, feet }: { readonly text: string; readonly feet: boolean }) {
-  const { units } = useStair();
+  const { units } = useWords();
   const completed = withUnit(text, units, feet);
   const reading = completed.ok ? parseLength(completed.text, true) : null;
   return reading?.ok ? echoOf(reading.length) : null;
@@ -124,7 +124,7 @@ export function Echo({ text, feet }: { readonly text: string; readonly feet: boo
 
 /** Nothing is changed until one of the two is taken. */
 export function TwoReadings({ field }: { readonly field: Pick<FieldHandle, 'typed' | 'problems' | 'change'> }) {
-  const { say } = useStair();
+  const { say } = useWords();
   const plain = field.typed.text.trim();
   if (!couldBeFeetAndInches(plain)) return null;
   if (!field.problems.some(({ code }) => code === 'length.feetOrDecimal')) return null;

@@ -4,8 +4,7 @@ import type { JobText } from '../../core/job/jobText';
 import type { Problem } from '../../core/result';
 import { job as jobOf } from '../../state/plannerStore';
 import { sameContent } from '../../state/saveStatus';
-import { useStair } from '../stairOnShow';
-import { useBench } from '../usePlanner';
+import { useBench, usePlannerState } from '../usePlanner';
 import { valueAt } from './jobPlaces';
 import { judgeMaking, type Making } from './judgeTyping';
 import { fingerprint, type Typed, type TypingEntry } from './typing';
@@ -36,10 +35,11 @@ const NONE: readonly Problem[] = [];
 
 export function useField({ place, show, make, also }: FieldRules): FieldHandle {
   const { planner, typing } = useBench();
-  const { job } = useStair();
-  const value = valueAt(job, place);
+  const value = usePlannerState((state) => valueAt(jobOf(state), place));
   const entry = useSyncExternalStore(typing.subscribe, () => typing.all().get(place));
-  const verdict = useMemo(() => entry?.judge(job), [entry, job]);
+  // Only a field that something was typed in has to be judged anew with every job.
+  const judged = usePlannerState((state) => (entry === undefined ? null : jobOf(state)));
+  const verdict = useMemo(() => (judged === null ? undefined : entry?.judge(judged)), [entry, judged]);
 
   function take(next: TypingEntry): void {
     const present = jobOf(planner.store.getState());
@@ -54,10 +54,10 @@ export function useField({ place, show, make, also }: FieldRules): FieldHandle {
     value,
     typed: entry?.typed ?? show(value),
     problems: verdict?.kind === 'refused' ? verdict.problems : NONE,
-    fitsNow: verdict?.kind === 'fits' && entry?.waits !== true && !sameContent(verdict.job, job),
+    fitsNow: judged !== null && verdict?.kind === 'fits' && entry?.waits !== true && !sameContent(verdict.job, judged),
     change(typed) {
       const judge = (present: JobText) => judgeMaking(present, place, make(typed, present), also);
-      const making = make(typed, job);
+      const making = make(typed, jobOf(planner.store.getState()));
       const leftOut = making.ok && making.value === undefined;
       take({ typed, beside: '', judge, waits: leftOut && typed.text.trim() === '' });
     },

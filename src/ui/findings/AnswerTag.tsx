@@ -1,6 +1,6 @@
 /** An answer as a board's end: the word says it, the shape says it again, the colour comes last. */
 import type { TextKey } from '../../text/say';
-import { useStair } from '../stairOnShow';
+import { useWords } from '../stairOnShow';
 
 export type Answer = 'breaks' | 'close' | 'unknown' | 'not-checked' | 'meets' | 'inside' | 'outside';
 
@@ -15,7 +15,7 @@ const GLYPHS: Readonly<Record<Answer, string>> = {
 };
 
 export function AnswerTag({ answer }: { readonly answer: Answer }) {
-  const { say } = useStair();
+  const { say } = useWords();
   const key: TextKey = `tag.${answer}`;
   return (
     <span className={`tag tag-${answer}`}>

@@ -3,7 +3,7 @@ import type { JobText } from '../../core/job/jobText';
 import { type Choice, ChoiceField } from '../fields/ChoiceField';
 import { placeInStair } from '../fields/jobPlaces';
 import { WordsField } from '../fields/WordsField';
-import { unitsOf, useStair } from '../stairOnShow';
+import { unitsOf, useStair, useWords } from '../stairOnShow';
 import { MARK_STEPS, withFittingMarkStep } from './markSteps';
 
 export function JobPart() {
@@ -23,7 +23,7 @@ export function JobPart() {
 }
 
 function UnitsField() {
-  const { say } = useStair();
+  const { say } = useWords();
   return (
     <ChoiceField
       place="units"
@@ -35,7 +35,7 @@ function UnitsField() {
 }
 
 function MarkStepField({ job }: { readonly job: JobText }) {
-  const { say } = useStair();
+  const { say } = useWords();
   const steps = MARK_STEPS[unitsOf(job)];
   const other = job.markStep !== undefined && !steps.includes(job.markStep);
   const choices: Choice[] = steps.map((value) => ({ value, words: value }));

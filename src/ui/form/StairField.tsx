@@ -1,11 +1,13 @@
 /** One key of one stair as the field that its kind needs. */
+import { memo } from 'react';
 import type { JobText, StairText, StringerText, StringerTop, SurveyText } from '../../core/job/jobText';
+import type { StairLayout } from '../../core/layout/layoutStair';
 import { ChoiceField } from '../fields/ChoiceField';
 import { CountField } from '../fields/CountField';
 import { FinishField } from '../fields/FinishField';
 import { placeInStair, withValue } from '../fields/jobPlaces';
 import { LengthField } from '../fields/LengthField';
-import { unitsOf, useStair } from '../stairOnShow';
+import { unitsOf, useStair, useWords } from '../stairOnShow';
 import type { FieldKind } from './formParts';
 
 const LAID = ['after-stairs', 'before-stairs'] as const;
@@ -19,8 +21,14 @@ const USUAL_KICKER = {
   metric: { width: '90 mm', height: '45 mm' },
 };
 
-export function StairField({ fieldKey, kind }: { readonly fieldKey: string; readonly kind: FieldKind }) {
-  const { say, plan, index } = useStair();
+interface StairFieldProps {
+  readonly fieldKey: string;
+  readonly kind: FieldKind;
+}
+
+/** What is typed in another field concerns it only where it shows what is counted. */
+export const StairField = memo(function StairField({ fieldKey, kind }: StairFieldProps) {
+  const { say, index } = useWords();
   const place = placeInStair(index, fieldKey);
   switch (kind) {
     case 'feet-required':
@@ -34,15 +42,9 @@ export function StairField({ fieldKey, kind }: { readonly fieldKey: string; read
     case 'finish':
       return <FinishField place={place} />;
     case 'risers':
-      return <CountField place={place} least={FEWEST} counted={plan.ok ? plan.value.layout.flight.risers : null} />;
+      return <Counted place={place} count={({ flight }) => flight.risers} />;
     case 'stringers':
-      return (
-        <CountField
-          place={place}
-          least={FEWEST}
-          counted={plan.ok ? (plan.value.layout.width?.stringers ?? null) : null}
-        />
-      );
+      return <Counted place={place} count={({ width }) => width?.stringers ?? null} />;
     case 'laid':
       return (
         <ChoiceField
@@ -71,10 +73,20 @@ export function StairField({ fieldKey, kind }: { readonly fieldKey: string; read
     case 'kicker':
       return <KickerField place={place} />;
   }
+});
+
+interface CountedProps {
+  readonly place: string;
+  readonly count: (layout: StairLayout) => number | null;
+}
+
+function Counted({ place, count }: CountedProps) {
+  const { plan } = useStair();
+  return <CountField place={place} least={FEWEST} counted={plan.ok ? count(plan.value.layout) : null} />;
 }
 
 function KickerField({ place }: { readonly place: string }) {
-  const { say } = useStair();
+  const { say } = useWords();
   return (
     <ChoiceField
       place={place}

@@ -2,7 +2,7 @@
 import { useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
 import { Echo } from '../fields/LengthField';
-import { useStair } from '../stairOnShow';
+import { useWords } from '../stairOnShow';
 import { useBench, usePlannerState } from '../usePlanner';
 import type { FieldInHand, KeypadDesk, Standing } from './keypadDesk';
 import { type Entry, entryOf, type PadKey, press } from './keypadText';
@@ -21,7 +21,7 @@ interface PadProps {
 
 export function Pad({ desk, hand, entry: standing }: PadProps) {
   const entry = readEntry(standing, hand);
-  const { say } = useStair();
+  const { say } = useWords();
   const gloves = usePlannerState((state) => state.gloves);
   const [face, setFace] = useState<'whole' | 'parts'>('whole');
   const pad = useRef<HTMLElement>(null);
@@ -65,7 +65,7 @@ function readEntry({ text, unit, fresh }: Standing, { own }: FieldInHand): Entry
 }
 
 function PadBar({ desk, hand, entry, gloves }: PadProps & { readonly gloves: boolean }) {
-  const { say } = useStair();
+  const { say } = useWords();
   const { actions } = useBench().planner;
   const coarse = useCoarsePointer();
 

@@ -1,7 +1,7 @@
 /** The keys themselves, in groups; which group stands where is a matter of the style sheet. */
 import type { FigureText } from '../../core/drawing/drawing';
 import { Figure } from '../numbers/Figure';
-import { useStair } from '../stairOnShow';
+import { useWords } from '../stairOnShow';
 import { markIn, type PadKey, type PadUnit } from './keypadText';
 import type { NextWords } from './useNextWords';
 
@@ -31,7 +31,7 @@ interface InchKeysProps {
 }
 
 export function InchKeys({ text, own, gloves, onKey }: InchKeysProps) {
-  const { say } = useStair();
+  const { say } = useWords();
   const mark = markIn(text, own);
   return (
     <>
@@ -72,7 +72,7 @@ export function InchKeys({ text, own, gloves, onKey }: InchKeysProps) {
 }
 
 export function MetricKeys({ unit, onKey }: { readonly unit: PadUnit; readonly onKey: OnKey }) {
-  const { say } = useStair();
+  const { say } = useWords();
   return (
     <>
       <Digits onKey={onKey} />
@@ -112,7 +112,7 @@ interface EndKeysProps {
 }
 
 export function EndKeys({ negative, next, onKey, onNotKnown, onNext }: EndKeysProps) {
-  const { say } = useStair();
+  const { say } = useWords();
   const words =
     next === null ? say('keypad.done') : next.isButton ? next.words : say('keypad.next', { field: next.words });
   return (
@@ -141,7 +141,7 @@ interface SwapKeyProps {
 
 /** On a narrow screen large keys have two faces; elsewhere both are in sight, and this key is not. */
 export function SwapKey({ face, onSwap }: SwapKeyProps) {
-  const { say } = useStair();
+  const { say } = useWords();
   return (
     <button type="button" className="pad-swap" onClick={onSwap}>
       {say(face === 'whole' ? 'keypad.toParts' : 'keypad.toWhole')}
@@ -150,7 +150,7 @@ export function SwapKey({ face, onSwap }: SwapKeyProps) {
 }
 
 function BackKey({ onKey }: { readonly onKey: OnKey }) {
-  const { say } = useStair();
+  const { say } = useWords();
   return (
     <button type="button" onClick={() => onKey({ kind: 'back' })}>
       {say('keypad.back')}

@@ -1,6 +1,6 @@
 /** A length field's side of the keypad: takes it in hand with the focus, and tells it what stands there. */
 import { type FocusEvent, useContext, useEffect, useLayoutEffect, useRef, useSyncExternalStore } from 'react';
-import { useStair } from '../stairOnShow';
+import { useWords } from '../stairOnShow';
 import { type FieldInHand, KeypadContext, type KeypadDesk, ownUnit } from './keypadDesk';
 import { useCoarsePointer } from './useCoarsePointer';
 
@@ -21,7 +21,7 @@ const PAD = '[data-keypad-part]';
 
 export function useKeypadField({ text, rules, write, leave }: KeypadField) {
   const desk = useContext(KeypadContext);
-  const { units } = useStair();
+  const { units } = useWords();
   const coarse = useCoarsePointer();
   const input = useRef<HTMLInputElement>(null);
   // What is in hand outlives a drawing of the field: it always speaks to the newest one.

@@ -6,7 +6,7 @@ import type { StairPlan } from '../../core/plan/planStair';
 import { toMm } from '../../core/units/exact';
 import { type Answer, AnswerTag } from '../findings/AnswerTag';
 import { Figure } from '../numbers/Figure';
-import { useStair } from '../stairOnShow';
+import { useStair, useWords } from '../stairOnShow';
 import { stateOfKey } from './things';
 
 const SURFACES: readonly (readonly [surface: FinishSurface, key: string])[] = [
@@ -29,7 +29,7 @@ interface EffectTableProps {
 }
 
 function EffectTable({ surface, plan }: EffectTableProps) {
-  const { say, units } = useStair();
+  const { say, units } = useWords();
   const limit = (field: string) => {
     const found = limitFor(plan.rules, field);
     return found === null ? null : toMm(found);

@@ -3,7 +3,7 @@ import { parseLength } from '../../core/units/length';
 import { labelOf } from '../fields/fieldWords';
 import { placeInStair } from '../fields/jobPlaces';
 import { echoOf } from '../numbers/figures';
-import { useStair } from '../stairOnShow';
+import { useStair, useWords } from '../stairOnShow';
 import { lengthAt, stateOfKey, THINGS } from './things';
 
 /** The echo is one line in both systems: the metric part comes after the last sign. */
@@ -42,7 +42,7 @@ export function ReadBack() {
 }
 
 function Row({ name, text }: { readonly name: string; readonly text: string }) {
-  const { say } = useStair();
+  const { say } = useWords();
   const reading = parseLength(text, true);
   const both = reading.ok ? ECHO.exec(echoOf(reading.length))?.groups : undefined;
   return (

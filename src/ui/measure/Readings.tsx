@@ -13,7 +13,7 @@ import { Echo, LengthInput, TwoReadings } from '../fields/LengthField';
 import { makeLength, textOf, withoutUnit } from '../fields/makings';
 import { type FieldHandle, useField } from '../fields/useField';
 import { lengthText } from '../numbers/figures';
-import { unitsOf, useStair } from '../stairOnShow';
+import { unitsOf, useStair, useWords } from '../stairOnShow';
 import { useBench, usePlannerState } from '../usePlanner';
 import { areApart, limitOfSpread, middleOf, type Reading, readingsIn, SPOTS, type Spot, spreadOf } from './readings';
 
@@ -56,7 +56,7 @@ interface ReadingFieldProps {
 
 /** What is typed and does not read yet is kept as it stands; what reads is kept with its unit. */
 function ReadingField({ stairId, spot, stored, apart }: ReadingFieldProps) {
-  const { say, units } = useStair();
+  const { say, units } = useWords();
   const { planner } = useBench();
   const [typed, setTyped] = useState({ text: '', stored: '' });
   const text = typed.stored === stored && stored !== '' ? typed.text : withoutUnit(stored, units, true);
@@ -115,7 +115,7 @@ interface TakeOneProps {
 }
 
 function TakeOne({ readings, onTaken }: TakeOneProps) {
-  const { say, index, units } = useStair();
+  const { say, index, units } = useWords();
   const { planner } = useBench();
   const place = placeInStair(index, 'survey.rise');
   const rise = useField({

@@ -3,7 +3,7 @@ import { figureOf } from '../../core/drawing/figures';
 import { toMm } from '../../core/units/exact';
 import { parseLength } from '../../core/units/length';
 import { SvgFigure } from '../drawing/SvgFigure';
-import { useStair } from '../stairOnShow';
+import { useWords } from '../stairOnShow';
 
 type Spot = readonly [x: number, y: number];
 
@@ -40,7 +40,7 @@ const VALUE_SIZE = 24;
 const QUESTION = { width: 44, height: 36 };
 
 export function TapeValue({ x, y, anchor, text }: TapeValueProps) {
-  const { units } = useStair();
+  const { units } = useWords();
   const reading = parseLength(text, true);
   if (reading.ok) {
     const content = figureOf(toMm(reading.length), units);

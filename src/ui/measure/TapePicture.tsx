@@ -2,7 +2,7 @@
  * Where the tape goes, for each thing that is measured: a stair and a house of simple shapes, in no
  * scale, with the tape in chalk between two crow's feet. Units of the picture are about a pixel.
  */
-import { useStair } from '../stairOnShow';
+import { useStair, useWords } from '../stairOnShow';
 import { usePlannerState } from '../usePlanner';
 import { frameOf, STAIR_FRAME } from './BlankPicture';
 import { DepthPicture, HeaderPicture, LandingPicture, WidthsPicture } from './detailPictures';
@@ -13,7 +13,7 @@ import { lengthAt, type ThingName } from './things';
 const NONE: readonly string[] = [];
 
 export function TapePicture({ thing }: { readonly thing: ThingName }) {
-  const { say } = useStair();
+  const { say } = useWords();
   return (
     <svg
       className="drawing tape-picture"
@@ -28,7 +28,7 @@ export function TapePicture({ thing }: { readonly thing: ThingName }) {
 
 /** The whole stair in dashes, for the place of the elevation while there is nothing to draw. */
 export function StairGuess() {
-  const { say } = useStair();
+  const { say } = useWords();
   return (
     <svg className="drawing stair-guess" role="img" aria-label={say('measure.guess')} viewBox={STAIR_FRAME}>
       <ElevationScene built={false} />

@@ -7,7 +7,7 @@ import { lazy, Suspense, useEffect, useId, useRef } from 'react';
 import { labelOf } from '../fields/fieldWords';
 import { placeInStair } from '../fields/jobPlaces';
 import { isAsked, StairField } from '../form/StairField';
-import { useStair } from '../stairOnShow';
+import { useStair, useWords } from '../stairOnShow';
 import { BlankPicture, frameOf } from './BlankPicture';
 import { isOdd } from './plausible';
 import { Readings } from './Readings';
@@ -131,7 +131,7 @@ interface ThingWaysProps {
 }
 
 function ThingWays({ at, onGo }: ThingWaysProps) {
-  const { say } = useStair();
+  const { say } = useWords();
   const [before, after] = [THINGS[at - 1], THINGS[at + 1]];
   return (
     <div className="thing-ways">

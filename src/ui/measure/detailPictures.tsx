@@ -1,9 +1,9 @@
 /** The pictures that look closer than the whole stair: floor, header, landing place, widths. In no scale. */
-import { useStair } from '../stairOnShow';
+import { useWords } from '../stairOnShow';
 import { Tape, TapeValue } from './Tape';
 
 export function LandingPicture({ text }: { readonly text: string }) {
-  const { say } = useStair();
+  const { say } = useWords();
   return (
     <>
       <polygon className="role-house picture-ground" points="10,112 390,60 390,80 10,132" />
@@ -26,7 +26,7 @@ export function LandingPicture({ text }: { readonly text: string }) {
 }
 
 export function HeaderPicture({ header, subfloor }: { readonly header: string; readonly subfloor: string }) {
-  const { say } = useStair();
+  const { say } = useWords();
   return (
     <>
       <rect className="role-house" x="172" y="72" width="218" height="126" />
@@ -52,7 +52,7 @@ export function HeaderPicture({ header, subfloor }: { readonly header: string; r
 }
 
 export function DepthPicture({ text }: { readonly text: string }) {
-  const { say } = useStair();
+  const { say } = useWords();
   return (
     <>
       <rect className="role-house" x="136" y="66" width="254" height="108" />
@@ -77,7 +77,7 @@ export function DepthPicture({ text }: { readonly text: string }) {
 const STRINGERS = [88, 190, 292];
 
 export function WidthsPicture({ text }: { readonly text: string }) {
-  const { say } = useStair();
+  const { say } = useWords();
   return (
     <>
       {[30, 340].map((x) => (

@@ -3,11 +3,11 @@ import type { StairPlan } from '../../core/plan/planStair';
 import { idOf, labelOf } from '../fields/fieldWords';
 import { placeInStair } from '../fields/jobPlaces';
 import { AnswerTag } from '../findings/AnswerTag';
-import { useStair } from '../stairOnShow';
+import { useWords } from '../stairOnShow';
 import { useGoToPlace } from '../steps/goToPlace';
 
 export function DraftBanner({ plan }: { readonly plan: StairPlan }) {
-  const { say, index } = useStair();
+  const { say, index } = useWords();
   const goTo = useGoToPlace();
   const { draft, job } = plan.layout;
   if (!draft) return null;

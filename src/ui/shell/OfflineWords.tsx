@@ -1,7 +1,7 @@
 /** Whether the program opens without a network, and that a newer one waits: said, never done unasked. */
 import { useEffect, useSyncExternalStore } from 'react';
 import { createOfflineKeeper, type Offline } from '../../platform/offline';
-import { useStair } from '../stairOnShow';
+import { useWords } from '../stairOnShow';
 
 /** The page is one, and so is what the browser keeps of it. */
 const keeper = createOfflineKeeper();
@@ -17,7 +17,7 @@ function useOffline(): Offline {
 }
 
 export function OfflineNews() {
-  const { say } = useStair();
+  const { say } = useWords();
   if (useOffline() !== 'newer') return null;
   return (
     <p className="notice newer">
@@ -30,6 +30,6 @@ export function OfflineNews() {
 }
 
 export function OfflineLine() {
-  const { say } = useStair();
+  const { say } = useWords();
   return <p className="offline-line">{say(`offline.is.${useOffline()}`)}</p>;
 }

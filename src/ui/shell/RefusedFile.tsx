@@ -1,7 +1,7 @@
 /** Why a file was not opened, all of it at once. It takes the focus and gives it back. */
 import { useEffect, useRef } from 'react';
 import { sayProblem } from '../../text/say';
-import { useStair } from '../stairOnShow';
+import { useWords } from '../stairOnShow';
 import type { Refusal } from './jobFile';
 
 interface RefusedFileProps {
@@ -10,7 +10,7 @@ interface RefusedFileProps {
 }
 
 export function RefusedFile({ refusal, onClose }: RefusedFileProps) {
-  const { say, units } = useStair();
+  const { say, units } = useWords();
   const panel = useRef<HTMLDivElement>(null);
   useEffect(() => {
     const before = document.activeElement;

@@ -1,11 +1,11 @@
 /** Whether the work is kept, in words: on this device, and in a file. "Kept" only once it is on the disk. */
 import { type DraftState, saveStatus } from '../../state/plannerStore';
 import type { Speaker } from '../../text/say';
-import { useStair } from '../stairOnShow';
+import { useWords } from '../stairOnShow';
 import { useBench, usePlannerState } from '../usePlanner';
 
 export function SaveLine({ onSave }: { readonly onSave: () => void }) {
-  const { say } = useStair();
+  const { say } = useWords();
   const { actions } = useBench().planner;
   const draft = usePlannerState((state) => state.draft);
   const status = usePlannerState(saveStatus);

@@ -5,7 +5,7 @@ import { TERMS, type Terms, THEMES, type Theme } from '../../state/view';
 import { textOf } from '../fields/makings';
 import { useField } from '../fields/useField';
 import { withFittingMarkStep } from '../form/markSteps';
-import { useStair } from '../stairOnShow';
+import { useStair, useWords } from '../stairOnShow';
 import { StairList } from '../stairs/StairList';
 import { useBench, usePlannerState } from '../usePlanner';
 import { Icon, PitchMark } from './Icon';
@@ -63,7 +63,7 @@ export function TopBar({ onOpen, onSave, onNew }: TopBarProps) {
 
 /** The light is one touch away wherever one stands; the rest is set once. */
 function ViewChoices() {
-  const { say } = useStair();
+  const { say } = useWords();
   const { actions } = useBench().planner;
   const theme = usePlannerState((state) => state.theme);
   const terms = usePlannerState((state) => state.terms);
@@ -113,7 +113,7 @@ function ViewChoices() {
 
 /** The same key as in the form, and the same refusal there if it cannot be. */
 function UnitsChoice() {
-  const { say } = useStair();
+  const { say } = useWords();
   const field = useField({
     place: 'units',
     show: (value) => ({ text: textOf(value, 'imperial') }),

@@ -6,7 +6,7 @@ import { labelOf } from '../fields/fieldWords';
 import { placeInStair } from '../fields/jobPlaces';
 import { Findings } from '../findings/Findings';
 import { HeadSheet } from '../results/NumberSheets';
-import { useStair } from '../stairOnShow';
+import { useWords } from '../stairOnShow';
 import { RulesPart } from './RulesPart';
 
 /** With the lumber data and its reader: only for who comes here. */
@@ -17,7 +17,7 @@ interface PlanProps {
 }
 
 export function CheckStep({ plan }: PlanProps) {
-  const { say } = useStair();
+  const { say } = useWords();
   return (
     <>
       <Findings plan={plan} />
@@ -36,7 +36,7 @@ export function CheckStep({ plan }: PlanProps) {
 }
 
 function Notes({ plan }: PlanProps) {
-  const { say, units } = useStair();
+  const { say, units } = useWords();
   if (plan.notes.length === 0) return null;
   return (
     <section className="sheet" aria-labelledby="notes-title">
@@ -51,7 +51,7 @@ function Notes({ plan }: PlanProps) {
 }
 
 function LaidOutWith({ plan }: PlanProps) {
-  const { say, index } = useStair();
+  const { say, index } = useWords();
   if (plan.defaults.length === 0) return null;
   return (
     <section className="sheet" aria-labelledby="laid-out-title">

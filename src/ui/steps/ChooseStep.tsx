@@ -2,11 +2,11 @@
 import type { StairPlan } from '../../core/plan/planStair';
 import { ChooseScreen } from '../choose/ChooseScreen';
 import { RiseSheet } from '../results/SumSheets';
-import { useStair } from '../stairOnShow';
+import { useWords } from '../stairOnShow';
 import { FieldsOf } from './FieldsOf';
 
 export function ChooseStep({ plan }: { readonly plan: StairPlan }) {
-  const { say } = useStair();
+  const { say } = useWords();
   return (
     <>
       <ChooseScreen />

@@ -6,14 +6,14 @@ import { placeInStair } from '../fields/jobPlaces';
 import { lengthText } from '../numbers/figures';
 import { Sheet } from '../results/Sheet';
 import { ToesSheet } from '../results/ToesSheet';
-import { useStair } from '../stairOnShow';
+import { useWords } from '../stairOnShow';
 import { StartWalk } from '../walk/StartWalk';
 import { useGoToPlace } from './goToPlace';
 
 const CAUTIONS = ['overcut', 'trace', 'square', 'saw', 'rip', 'knots', 'lift'] as const;
 
 export function CutStep({ plan }: { readonly plan: StairPlan }) {
-  const { say, units } = useStair();
+  const { say, units } = useWords();
   const { layout, sheet } = plan;
   const choice = usualSkirt(units);
   const groups = cutList(layout, sheet, laySkirt(layout.flight, choice));
@@ -42,7 +42,7 @@ export function CutStep({ plan }: { readonly plan: StairPlan }) {
 
 /** Before the saw starts is when it still helps to know what the notches leave. */
 function WhatIsLeft({ plan }: { readonly plan: StairPlan }) {
-  const { say, units, index } = useStair();
+  const { say, units, index } = useWords();
   const goTo = useGoToPlace();
   return (
     <p className="caution">
@@ -55,7 +55,7 @@ function WhatIsLeft({ plan }: { readonly plan: StairPlan }) {
 }
 
 function Fence({ group: { setting, rows } }: { readonly group: FenceGroup }) {
-  const { say, units } = useStair();
+  const { say, units } = useWords();
   const title =
     setting === null ? say('cut.noFence') : say('cut.fence', { setting: lengthText(setting, units, 'down') });
   if (rows.length === 0) return null;
@@ -80,7 +80,7 @@ function Fence({ group: { setting, rows } }: { readonly group: FenceGroup }) {
 }
 
 function FenceRow({ row }: { readonly row: CutRow }) {
-  const { say, units } = useStair();
+  const { say, units } = useWords();
   const width = row.width === null ? null : lengthText(row.width, units, row.widthIs === 'at-least' ? 'up' : 'nearest');
   return (
     <tr>

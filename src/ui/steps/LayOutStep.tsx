@@ -4,12 +4,12 @@ import { MarksTable } from '../results/MarkTables';
 import { BoardSheet, CheckSheet, SquareSheet } from '../results/NumberSheets';
 import { HeelSheet } from '../results/SumSheets';
 import { ToesSheet } from '../results/ToesSheet';
-import { useStair } from '../stairOnShow';
+import { useWords } from '../stairOnShow';
 import { StartWalk } from '../walk/StartWalk';
 import { FieldsOf } from './FieldsOf';
 
 export function LayOutStep({ plan }: { readonly plan: StairPlan }) {
-  const { say, units } = useStair();
+  const { say, units } = useWords();
   return (
     <>
       <p className="step-lead">{say('layout.lead')}</p>

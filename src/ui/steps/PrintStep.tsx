@@ -11,13 +11,13 @@ import { MarksTable, RipsTable, StoryPole } from '../results/MarkTables';
 import { BoardSheet, CheckSheet, FloorSheet, HeadSheet, SquareSheet, WidthSheet } from '../results/NumberSheets';
 import { RiserStrip } from '../results/RiserStrip';
 import { HeelSheet, RiseSheet, TopSheet } from '../results/SumSheets';
-import { useStair } from '../stairOnShow';
+import { useStair, useWords } from '../stairOnShow';
 import { useGoToPlace } from './goToPlace';
 
 const CarryPart = lazy(() => import('../carry/CarryPart').then(({ CarryPart }) => ({ default: CarryPart })));
 
 export function PrintStep({ plan }: { readonly plan: StairPlan }) {
-  const { say, units } = useStair();
+  const { say, units } = useWords();
   return (
     <>
       <div className="print-ways">
@@ -84,7 +84,7 @@ function PrintHead({ plan }: { readonly plan: StairPlan }) {
 
 /** Some eighty sums: written out only for who opens them. */
 function Audit({ plan }: { readonly plan: StairPlan }) {
-  const { say } = useStair();
+  const { say } = useWords();
   const goTo = useGoToPlace();
   const [isOpen, setOpen] = useState(false);
   return (

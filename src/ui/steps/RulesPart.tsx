@@ -6,10 +6,10 @@ import { LengthField } from '../fields/LengthField';
 import { CodeAddress } from '../findings/CodeAddress';
 import { LocalLimits } from '../form/LocalLimits';
 import { PackField, ProfileField } from '../form/PackField';
-import { useStair } from '../stairOnShow';
+import { useWords } from '../stairOnShow';
 
 export function RulesPart() {
-  const { say } = useStair();
+  const { say } = useWords();
   return (
     <fieldset id="part-rules">
       <legend>{say('part.rules')}</legend>

@@ -11,7 +11,7 @@ import { FloorSheet, WidthSheet } from '../results/NumberSheets';
 import { Row, Rows, Sheet } from '../results/Sheet';
 import { TopSheet } from '../results/SumSheets';
 import { ToesSheet } from '../results/ToesSheet';
-import { useStair } from '../stairOnShow';
+import { useWords } from '../stairOnShow';
 import { StartWalk } from '../walk/StartWalk';
 
 const ORDER = [1, 2, 3, 4, 5, 6, 7] as const;
@@ -23,7 +23,7 @@ interface PlanProps {
 }
 
 export function SetStep({ plan }: PlanProps) {
-  const { say } = useStair();
+  const { say } = useWords();
   return (
     <>
       <p className="step-lead">{say('set.lead')}</p>
@@ -67,7 +67,7 @@ export function SetStep({ plan }: PlanProps) {
 }
 
 function Across({ plan }: PlanProps) {
-  const { say } = useStair();
+  const { say } = useWords();
   const marks = setOut(plan.layout, plan.sheet).flatMap(({ what, step, value }) =>
     what === 'spacer' || what === 'stringer-centre' ? [{ what, step, value }] : [],
   );
@@ -88,7 +88,7 @@ function Across({ plan }: PlanProps) {
 
 /** The line stands wherever the tripod does: its height is asked for here and kept nowhere. */
 function Laser({ plan }: PlanProps) {
-  const { say, units } = useStair();
+  const { say, units } = useWords();
   const [typed, setTyped] = useState(units === 'metric' ? '1000' : '40');
   const completed = withUnit(typed, units, false);
   const reading = completed.ok ? parseLength(completed.text) : null;

@@ -1,6 +1,6 @@
 /** What every step's content stands in: it knows which field has the focus, and Enter moves on. */
 import { type ReactNode, useEffect, useRef } from 'react';
-import { useStair } from '../stairOnShow';
+import { useWords } from '../stairOnShow';
 
 interface StepFormProps {
   /** The key of the field that has the focus, so that the drawing can show what it means; null when none has. */
@@ -9,7 +9,7 @@ interface StepFormProps {
 }
 
 export function StepForm({ onFocusKey, children }: StepFormProps) {
-  const { say } = useStair();
+  const { say } = useWords();
   const form = useRef<HTMLFormElement>(null);
   useEffect(() => (form.current === null ? undefined : watchFields(form.current, onFocusKey)), [onFocusKey]);
   return (

@@ -1,10 +1,10 @@
 /** The way through the job: a pole with a mark for each step; the carpenter's V points at the one in hand. */
 import { STEPS, type Step } from '../../state/view';
-import { useStair } from '../stairOnShow';
+import { useWords } from '../stairOnShow';
 import { useBench, usePlannerState } from '../usePlanner';
 
 export function StepNav() {
-  const { say } = useStair();
+  const { say } = useWords();
   const { actions } = useBench().planner;
   const step = usePlannerState((state) => state.step);
   return (
@@ -32,7 +32,7 @@ export function StepNav() {
 
 /** At the foot of each step: the one before and the one after, as large areas. */
 export function StepWays() {
-  const { say } = useStair();
+  const { say } = useWords();
   const { actions } = useBench().planner;
   const step = usePlannerState((state) => state.step);
   const at = STEPS.indexOf(step);

@@ -1,6 +1,6 @@
 /** The step in hand. Each is fetched when it is first needed; all work on the same job. */
 import { lazy, Suspense } from 'react';
-import { useStair } from '../stairOnShow';
+import { useStair, useWords } from '../stairOnShow';
 import { usePlannerState } from '../usePlanner';
 import { MeasureStep } from './MeasureStep';
 import { NotLaidOut } from './NotLaidOut';
@@ -19,7 +19,7 @@ interface StepPageProps {
 }
 
 export function StepPage({ onFocusKey }: StepPageProps) {
-  const { say } = useStair();
+  const { say } = useWords();
   const step = usePlannerState((state) => state.step);
   return (
     <StepForm onFocusKey={onFocusKey}>

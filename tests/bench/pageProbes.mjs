@@ -1,0 +1,84 @@
+/** What the bench puts into the page; each function is sent there as it stands. */
+
+/** From the key to the frame after the last change of the drawing, and what was changed on the way. */
+export function listenToKeys() {
+  const lists = {};
+  let start = 0;
+  let last = Number.NaN;
+  let recorded = null;
+  const afterFrame = (then) =>
+    requestAnimationFrame(() => {
+      const channel = new MessageChannel();
+      channel.port1.onmessage = then;
+      channel.port2.postMessage(0);
+    });
+  addEventListener(
+    'keydown',
+    (event) => {
+      start = event.timeStamp;
+      for (const write of lists[event.key] ?? []) write();
+    },
+    true,
+  );
+  new MutationObserver((records) => {
+    const element = ({ target }) => (target instanceof Element ? target : target.parentElement);
+    if (recorded !== null) recorded.push(...records);
+    if (!records.some((record) => element(record)?.closest('.elevation'))) return;
+    const from = start;
+    afterFrame(() => {
+      if (from === start) last = performance.now() - from;
+    });
+  }).observe(document.body, { subtree: true, attributes: true, characterData: true, childList: true });
+  window.heardByBench = {
+    forget: () => {
+      last = Number.NaN;
+    },
+    painted: () => last,
+    record: () => {
+      recorded = [];
+    },
+    /** What has been recorded, as writes that a key does by itself. */
+    keep(key) {
+      lists[key] = recorded
+        .filter(({ type }) => type !== 'childList')
+        .map(({ type, target, attributeName }) => {
+          if (type !== 'attributes') return [target, null, target.data];
+          return [target, attributeName, target.getAttribute(attributeName)];
+        })
+        .map(([target, name, value]) => () => {
+          if (name === null) target.data = value;
+          else if (value === null) target.removeAttribute(name);
+          else target.setAttribute(name, value);
+        });
+      recorded = null;
+      return lists[key].length;
+    },
+  };
+}
+
+/** @returns how many writes the key now does */
+export function rawKeys(key) {
+  return window.heardByBench.keep(key);
+}
+
+/** Lengths of the frames between two moments. */
+export function watchFrames() {
+  let times = [];
+  let isOn = false;
+  const tick = (time) => {
+    if (!isOn) return;
+    times.push(time);
+    requestAnimationFrame(tick);
+  };
+  window.framesOfBench = {
+    begin() {
+      times = [];
+      isOn = true;
+      requestAnimationFrame(tick);
+    },
+    end() {
+      isOn = false;
+      return times.slice(1).map((time, i) => time - times[i]);
+    },
+  };
+}
