@@ -6,7 +6,7 @@ import { LengthField } from '../fields/LengthField';
 import { CodeAddress } from '../findings/CodeAddress';
 import { LocalLimits } from '../form/LocalLimits';
 import { PackField, ProfileField } from '../form/PackField';
-import { useWords } from '../stairOnShow';
+import { useStair, useWords } from '../stairOnShow';
 
 export function RulesPart() {
   const { say } = useWords();
