@@ -89,10 +89,10 @@ export function RegionPicture({ region, gridMm, now, lookedAt, onLook }: RegionP
         {region.rows.map((row, at) => (
           <g key={row.risers}>
             <Row row={row} from={region.from} x={x} y={y(at)} />
-            <text className="region-count" x={8} y={y(at) + 22}>
+            <text className="region-count" x={8} y={y(at) + 20}>
               {row.risers}
             </text>
-            <text className="region-rise" x={8} y={y(at) + 40}>
+            <text className="region-rise" x={8} y={y(at) + 45}>
               {runText(row.unitRise, units)}
             </text>
           </g>

@@ -1,6 +1,6 @@
 /**
- * Long work a little at a time: after each slice the page may paint, scroll and take a key. No worker, because
- * the page's policy lets no script make another one.
+ * Long work a little at a time: after each slice the page may paint, scroll and take a key. All of it takes a
+ * few milliseconds, less than handing the question to a worker and the answer back.
  */
 
 /** Milliseconds of one slice: a third of a frame, so that the page has the rest. */
