@@ -2,7 +2,7 @@ import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
 
 /** Where a wrong branch is a wrong cut: every one of them has to be walked by a test. */
-const FULLY_COVERED = ['units', 'layout', 'stringer', 'codes'].map((name) => `src/core/${name}/**/*.ts`);
+const FULLY_COVERED = ['units', 'layout', 'stringer', 'codes', 'carry'].map((name) => `src/core/${name}/**/*.ts`);
 
 const node = (name: string, include: string[], testTimeout = 5_000) => ({
   test: { name, environment: 'node' as const, include, testTimeout },

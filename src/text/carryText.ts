@@ -75,6 +75,7 @@ export function carrySum(
 
 const SYMBOLS: Readonly<Record<string, string>> = {
   theta: 'θ',
+  alpha: 'fall',
   ql: 'q live',
   qd: 'q dead',
   wl: 'w live',

@@ -4,6 +4,7 @@
  */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { beamHeight, drawBeam } from '../../src/core/drawing/beam';
 import { drawBoard } from '../../src/core/drawing/board';
 import { drawHeel, drawTopEnd } from '../../src/core/drawing/details';
 import type { Box, Drawing, DrawingWord, Mark, Role, TextMark } from '../../src/core/drawing/drawing';
@@ -84,6 +85,8 @@ function drawingsOf(plan: StairPlan, width: number, zoom: number): [string, Draw
     ['board', drawBoard(plan, view(0), words)],
     ['heel', drawHeel(plan, view(300), words)],
     ['top end', drawTopEnd(plan, view(300), words)],
+    ['beam', drawBeam(plan, view(beamHeight(width, plan)), words)],
+    ['low beam', drawBeam(plan, view(240), words)],
     ['notch', drawStep(plan, view(300), words)],
   ];
 }
@@ -206,4 +209,23 @@ test('a closer look keeps everything in its place and only adds numbers', () => 
     }),
     { numRuns: 60 },
   );
+}, 60_000);
+
+test('the span and the throat are on the beam of any ordinary stair, however small', () => {
+  fc.assert(
+    fc.property(anyStair, (job) => {
+      const plan = planOrSkip(job);
+      for (const width of WIDTHS) {
+        const about = new Set(textsOf(drawBeam(plan, { width, height: beamHeight(width, plan) }, words)).map(by));
+        holds(about.has('span'), `no span at ${width}`);
+        // Two steps fill a phone with their dimensions; the figure stands in the list below.
+        if (plan.layout.flight.treads > 3) holds(about.has('throat'), `no throat at ${width}`);
+      }
+    }),
+    { numRuns: 100 },
+  );
+
+  function by({ about }: TextMark) {
+    return about;
+  }
 }, 60_000);

@@ -29,18 +29,40 @@ function outerWidth(spacing: number, overhang: number, thickness: number): numbe
   return (spacing + thickness) / 2 + Math.max(0, overhang);
 }
 
+/**
+ * What the kicker leaves of the seat, level: where the floor falls along the stair the seat lies on its slope. Of
+ * stringers that stand at different heights it is the master's, whose seat is the shortest and whose span the longest.
+ */
+function addSeat(working: Working, plan: StairPlan): void {
+  const { flight, stringer } = plan.layout;
+  const { heel, kicker } = stringer;
+  const terms: CarryTerm[] = [
+    { symbol: 's', value: heel.seat, unit: 'mm', origin: { from: 'measure', measure: 'seat' } },
+  ];
+  const isLevel = flight.slopeAlong === 0;
+  if (!isLevel) {
+    const value = Math.atan(flight.slopeAlong);
+    terms.push({ symbol: 'alpha', value, unit: 'rad', origin: { from: 'job', key: 'survey.fallAlong' } });
+  }
+  if (kicker !== null) terms.push(keyTerm(plan, 'kw', 'stringer.kicker.width', kicker.width));
+  const left = heel.heelX - flight.riserThickness - (kicker?.width ?? 0);
+  const formula = `seat${isLevel ? '' : '.onSlope'}${kicker === null ? '' : '.kicker'}`;
+  working.add('seat', 'mm', terms, left, formula);
+}
+
 /** @returns the level span */
 export function addSpan(working: Working, plan: StairPlan): number {
   const { flight, stringer } = plan.layout;
-  const { heel, kicker, top } = stringer;
+  const { kicker, top } = stringer;
+  addSeat(working, plan);
+  const seat = working.of('a', 'seat');
   const terms: CarryTerm[] = [
     { symbol: 'E', value: top.endX, unit: 'mm', origin: { from: 'measure', measure: 'stringerEnd' } },
     keyTerm(plan, 'tr', 'steps.riserThickness', flight.riserThickness),
-    { symbol: 's', value: heel.seat, unit: 'mm', origin: { from: 'measure', measure: 'seat' } },
+    seat,
   ];
-  const kickerWidth = kicker?.width ?? 0;
   if (kicker !== null) terms.push(keyTerm(plan, 'kw', 'stringer.kicker.width', kicker.width));
-  const span = top.endX - flight.riserThickness - (heel.seat + kickerWidth) / 2;
+  const span = top.endX - flight.riserThickness - (kicker?.width ?? 0) - seat.value / 2;
   working.add('span', 'mm', terms, span, kicker === null ? 'span' : 'span.kicker');
   working.add('slope', 'mm', [working.of('L', 'span'), pitchTerm(plan)], span / flight.cos);
   return span;

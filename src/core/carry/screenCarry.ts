@@ -146,23 +146,10 @@ function addForces(working: Working, plan: StairPlan, loads: Loads, member: Memb
 
 /** On what the kicker leaves of the seat. */
 function addFoot(working: Working, plan: StairPlan, reactions: readonly CarryTerm[], most: number): void {
-  const { heel, kicker, stockThickness } = plan.layout.stringer;
-  const terms = [
-    ...reactions,
-    keyTerm(plan, 'ws', 'stringer.stockThickness', stockThickness),
-    { symbol: 's', value: heel.seat, unit: 'mm', origin: { from: 'measure', measure: 'seat' } } as const,
-  ];
-  if (kicker === null) working.add('footIs', 'MPa', terms, most / (stockThickness * heel.seat));
-  else {
-    const left = keyTerm(plan, 'kw', 'stringer.kicker.width', kicker.width);
-    working.add(
-      'footIs',
-      'MPa',
-      [...terms, left],
-      most / (stockThickness * (heel.seat - kicker.width)),
-      'footIs.kicker',
-    );
-  }
+  const { stockThickness } = plan.layout.stringer;
+  const seat = working.of('a', 'seat');
+  const terms = [...reactions, keyTerm(plan, 'ws', 'stringer.stockThickness', stockThickness), seat];
+  working.add('footIs', 'MPa', terms, most / (stockThickness * seat.value));
 }
 
 /** What the wood may bear, and how far it bends: only for wood that the data has. */

@@ -9,6 +9,7 @@ import type { Sourced } from './lumber';
 export type CarryUnit = 'mm' | 'mm3' | 'mm4' | 'N' | 'N/mm' | 'Nmm' | 'MPa' | 'kPa' | 'factor' | 'count' | 'rad';
 
 export const STEP_NAMES = [
+  'seat',
   'span',
   'slope',
   'tributary',

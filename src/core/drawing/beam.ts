@@ -6,7 +6,7 @@ import { type Point, point } from '../geometry/point';
 import type { StairLayout } from '../layout/layoutStair';
 import type { StairPlan } from '../plan/planStair';
 import { innerCorner } from '../stringer/outline';
-import type { Box, Drawing, DrawingWords, View } from './drawing';
+import type { Box, Drawing, DrawingWords, Mark, View } from './drawing';
 import { drawHouse } from './elevationHouse';
 import { figureOf } from './figures';
 import { captionLines, Sketch, TYPE } from './sketch';
@@ -19,6 +19,8 @@ const ROOMY_WIDTH = 620;
 /** How far under the lower edge the slope is measured. */
 const SLOPE_LINE = 24;
 const ARROW = 26;
+/** From the middle of a number with a stacked fraction to that of the caption under it. */
+const UNDER_NUMBER = 28;
 const ARROW_HEAD = 7;
 
 /** Where the stringer is held, as it is screened: the middle of what is left of its seat, and its plumb end. */
@@ -29,8 +31,9 @@ interface Bearings {
 
 function bearingsOf({ flight, stringer }: StairLayout): Bearings {
   const { heel, kicker, top } = stringer;
+  const x = (heel.heelX + flight.riserThickness + (kicker?.width ?? 0)) / 2;
   return {
-    foot: point(flight.riserThickness + (heel.seat + (kicker?.width ?? 0)) / 2, flight.seatHeight),
+    foot: point(x, heel.heelY + ((heel.toeY - heel.heelY) * (heel.heelX - x)) / (heel.heelX - flight.riserThickness)),
     head: point(top.endX, top.topY - top.plumbCut),
   };
 }
@@ -69,7 +72,7 @@ function extentOf({ flight, stringer }: StairLayout): Box {
   return {
     left: -flight.run * 0.6,
     right: stringer.top.headerX + flight.run * 0.6,
-    bottom: Math.min(0, -flight.lowerToAdd, flight.seatHeight) - flight.unitRise * 0.3,
+    bottom: Math.min(0, -flight.lowerToAdd, stringer.heel.toeY, stringer.heel.heelY) - flight.unitRise * 0.3,
     top: flight.totalRise + flight.unitRise * 0.2,
   };
 }
@@ -147,9 +150,11 @@ function dimensionSpans(sketch: Sketch, layout: StairLayout, words: DrawingWords
   const level = figureOf(head.x - foot.x, job.units);
   const levelPlaces = [
     sketch.levelDimension(foot.x, head.x, y, level, words('levelSpan'), box.bottom),
-    sketch.shortDimension(foot.x, head.x, y, level, words('levelSpan'), box.bottom, 1),
+    ...[words('levelSpan'), ''].flatMap((caption) =>
+      ([1, -1] as const).map((side) => sketch.shortDimension(foot.x, head.x, y, level, caption, box.bottom, side)),
+    ),
   ];
-  sketch.placeFirst(levelPlaces);
+  sketch.placeFirst(levelPlaces, 'span');
   dimensionThroat(sketch, layout, words);
   const away = (at: Point, pixels: number) =>
     point(at.x + sketch.px(pixels) * flight.sin, at.y - sketch.px(pixels) * flight.cos);
@@ -163,30 +168,39 @@ function dimensionSpans(sketch: Sketch, layout: StairLayout, words: DrawingWords
     const at = away(on, 30);
     return [
       sketch.figure('number', at, 'start', content, TYPE.number),
-      ...sketch.captionBeside(caption, point(at.x, at.y - sketch.px(22)), 'start'),
+      ...sketch.captionBeside(caption, point(at.x, at.y - sketch.px(UNDER_NUMBER)), 'start'),
     ];
   });
   sketch.placeFirst(places);
 }
 
-/** Square to the edge, from the inner corner nearest the middle. */
+/** Square to the edge from an inner corner, at the first notch of several where its number has room. */
 function dimensionThroat(sketch: Sketch, layout: StairLayout, words: DrawingWords): void {
-  const { flight, stringer, job } = layout;
-  if (flight.treads < 2) return;
-  const inner = innerCorner(flight, Math.max(1, Math.round(flight.treads * 0.4)));
-  const lower = point(inner.x + stringer.throat * flight.sin, inner.y - stringer.throat * flight.cos);
-  sketch.lineAbout('throat', 'dimension', inner, lower);
-  sketch.marks.push({ ...sketch.tick(inner), about: 'throat' }, { ...sketch.tick(lower), about: 'throat' });
-  const content = figureOf(stringer.throat, job.units, 'down');
-  const out = (pixels: number) =>
-    point(lower.x + sketch.px(pixels) * flight.sin, lower.y - sketch.px(pixels) * flight.cos);
-  sketch.line('leader', lower, out(SLOPE_LINE + 12));
-  const places = [SLOPE_LINE + 24, SLOPE_LINE + 44].map((away) => {
-    const at = out(away);
-    return [
-      sketch.figure('number', at, 'start', content, TYPE.number),
-      ...sketch.captionBeside(captionLines(words('throatLeft')), point(at.x, at.y - sketch.px(22)), 'start'),
-    ];
-  });
+  const { flight } = layout;
+  const notches = [0.4, 0.6, 0.2, 0.8].map((share) => Math.min(flight.treads - 1, Math.ceil(flight.treads * share)));
+  const captions = [captionLines(words('throatLeft')), []];
+  const places = captions.flatMap((caption) =>
+    notches.filter((notch) => notch >= 1).flatMap((notch) => throatPlaces(sketch, layout, notch, caption)),
+  );
   sketch.placeFirst(places, 'throat');
+}
+
+function throatPlaces(sketch: Sketch, layout: StairLayout, notch: number, caption: readonly string[]): Mark[][] {
+  const { flight, stringer, job } = layout;
+  const inner = innerCorner(flight, notch);
+  const along = (from: Point, length: number) => point(from.x + length * flight.sin, from.y - length * flight.cos);
+  const lower = along(inner, stringer.throat);
+  const content = figureOf(stringer.throat, job.units, 'down');
+  const line = (...corners: Point[]): Mark => ({ kind: 'shape', role: 'dimension', corners, closed: false });
+  const beyond = [SLOPE_LINE + 24, SLOPE_LINE + 44, SLOPE_LINE + 80].flatMap((pixels) =>
+    (['start', 'end'] as const).map((anchor) => ({ at: along(lower, sketch.px(pixels)), pixels, anchor })),
+  );
+  return beyond.map(({ at, pixels, anchor }) => [
+    line(inner, lower),
+    line(lower, along(lower, sketch.px(pixels - 12))),
+    sketch.tick(inner),
+    sketch.tick(lower),
+    sketch.figure('number', at, anchor, content, TYPE.number),
+    ...sketch.captionBeside(caption, point(at.x, at.y - sketch.px(UNDER_NUMBER)), anchor),
+  ]);
 }

@@ -43,7 +43,7 @@ export function benchPlan(carry: CarryText, { span, throat, spacing, stringers =
   const plan = planOf(jobWith(carry));
   const { flight, stringer, width } = plan.layout;
   if (width === null) throw new Error('the bench needs a width');
-  const foot = flight.riserThickness + (stringer.heel.seat + (stringer.kicker?.width ?? 0)) / 2;
+  const foot = (stringer.heel.heelX + flight.riserThickness + (stringer.kicker?.width ?? 0)) / 2;
   return {
     ...plan,
     layout: {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { screenCarry } from '../../../src/core/carry/screenCarry';
-import { isIncised } from '../../../src/core/carry/wood';
+import { gradesIn, isIncised, speciesIn } from '../../../src/core/carry/wood';
 import { CATALOGUES } from '../../../src/text/catalogues';
 import { changed, DECK, LOFT, planOf, SLAB } from '../../fixtures/stairs';
 import { answerTo, BOOK, benchPlan, carryOf, INCH, jobWith, KNOWN, onBench, POUND, PSI, resultOf } from './benchStair';
@@ -153,6 +153,27 @@ describe('which stringer', () => {
       kicked.stringer.top.endX - kicked.stringer.heel.heelX + left / 2,
       9,
     );
+  });
+});
+
+test('on a floor that falls the seat counts as long as it is level, and the tallest toe spans', () => {
+  const along = changed(DECK, { survey: { fallAlong: '2 in', fallAlongOver: '80 in' } });
+  const { flight, stringer } = planOf(along).layout;
+  expect(stringer.heel.seat).toBeGreaterThan(stringer.heel.heelX - flight.riserThickness);
+  expect(resultOf(carryOf(KNOWN, along), 'seat')).toBeCloseTo(stringer.heel.heelX - flight.riserThickness, 9);
+  const across = changed(LOFT, { survey: { fallAcross: '1 in', fallAcrossOver: '30 in' } });
+  const { feet, top, kicker } = planOf(across).layout.stringer;
+  const spans = feet.map(({ heel }) => top.endX - (heel.heelX + 0.75 * INCH + (kicker?.width ?? 0)) / 2);
+  expect(new Set(spans.map((span) => span.toFixed(3))).size).toBeGreaterThan(1);
+  expect(resultOf(carryOf(KNOWN, across), 'span')).toBeCloseTo(Math.max(...spans), 9);
+});
+
+describe('names to choose from', () => {
+  test('are those of the data, grades of the species that is said', () => {
+    expect(speciesIn(BOOK)).toEqual(['douglas-fir-larch', 'hem-fir', 'spruce-pine-fir', 'southern-pine']);
+    expect(gradesIn(BOOK, null)).toEqual(['no-1', 'no-2']);
+    expect(gradesIn(BOOK, 'southern-pine')).toEqual(['no-1', 'no-2']);
+    expect(gradesIn(BOOK, 'bog oak')).toEqual([]);
   });
 });
 

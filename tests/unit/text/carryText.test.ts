@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { answerLine, carrySum, carryValue, carryWhence, printedFigure, shareText } from '../../../src/text/carryText';
 import { speakerFor } from '../../../src/text/say';
-import { DECK, LOFT, SLAB } from '../../fixtures/stairs';
+import { changed, DECK, LOFT, SLAB } from '../../fixtures/stairs';
 import { answerTo, BOOK, carryOf, KNOWN } from '../carry/benchStair';
 
 const say = speakerFor('us');
@@ -67,10 +67,12 @@ describe('every sum of the working comes to what is printed beside it', () => {
     ['imperial', LOFT, KNOWN],
     ['imperial', DECK, { ...KNOWN, service: 'wet' as const }],
     ['metric', SLAB, { ...KNOWN, species: 'hem-fir', live: '1.9 kPa', point: '1.3 kN' }],
+    ['imperial', changed(LOFT, { survey: { fallAlong: '1 in', fallAlongOver: '100 in' } }), KNOWN],
+    ['imperial', changed(DECK, { survey: { fallAlong: '2 in', fallAlongOver: '80 in' } }), KNOWN],
     ['metric', { ...LOFT, units: 'metric' as const }, { ...KNOWN, service: 'wet' as const }],
   ] as const)('%s', (units, job, told) => {
     const { steps } = carryOf(told, job);
-    expect(steps).toHaveLength(25);
+    expect(steps).toHaveLength(26);
     for (const step of steps) {
       const shown = Number.parseFloat(carryValue(step.result, step.unit, units));
       // Figures of five digits, some to the fourth power.
