@@ -3,8 +3,6 @@
  * folder. Standard output has one line for each file; what is refused goes to standard error, and
  * then no file is written at all.
  */
-import { mkdir, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
 import { PAPER_NAMES, type PaperName } from '../core/drawing/paper';
 import type { JobText } from '../core/job/jobText';
 import { type JudgedPlan, planJob } from '../core/plan/planStair';
@@ -19,18 +17,23 @@ import {
   marksFile,
   type PaperChoice,
   packageFile,
+  patternsFile,
   type StairSource,
   stringerSvgFile,
-  templatesFile,
+  stripsFile,
+  wholeStringerFile,
 } from '../export/stairFiles';
 import { loadLumber } from '../packs/lumber/lumber';
 import { DEFAULT_PACK, loadPack } from '../packs/ruleBook';
-import { type Speaker, speakerFor } from '../text/say';
+import { type Speaker, speakerFor, type Terms } from '../text/say';
 import { BOOK, problemLine, readBytes, refuse } from './jobInput';
+import { type NamedFile, writeFiles } from './writeFiles';
 
 interface Asked {
   readonly path: string;
   readonly out: string;
+  /** Of the trade, on the sheets; what the command itself says stays as it is. */
+  readonly words: Terms;
   readonly choice: Omit<PaperChoice, 'paper'> & { readonly paper: PaperName | null };
 }
 
@@ -39,7 +42,7 @@ export async function main(args: readonly string[]): Promise<number> {
   const say = speakerFor('us');
   const asked = readArguments(args, say);
   if (!asked.ok) return refuse(asked.problems);
-  const { path, out, choice } = asked.value;
+  const { path, out, words, choice } = asked.value;
   const content = await readBytes(path);
   if (content === null) return refuse([`job: ${say('cli.unreadable', { path })}`]);
   const job = openJob(content);
@@ -49,9 +52,12 @@ export async function main(args: readonly string[]): Promise<number> {
   const plans = planJob(job.value, BOOK);
   if (!plans.ok) return refuse(plans.problems.map((found) => problemLine(found, say, units)));
   const paper = choice.paper ?? (units === 'metric' ? 'a4' : 'letter');
-  const files = await filesOf(job.value, plans.value, { ...choice, paper }, say);
+  const files = await filesOf(job.value, plans.value, { ...choice, paper }, speakerFor(words));
   if (!files.ok) return refuse(files.problems.map((found) => problemLine(found, say, units)));
-  return (await written(files.value, out)) ? 0 : refuse([say('cli.sheets.folder', { path: out })]);
+  const named = namedApart(files.value);
+  if (!(await writeFiles(named, out))) return refuse([say('cli.sheets.folder', { path: out })]);
+  process.stdout.write(named.map(({ name }) => `${name}\n`).join(''));
+  return 0;
 }
 
 /** All or nothing: half a package is a package without its cautions. */
@@ -76,9 +82,9 @@ async function stairFiles(source: StairSource, choice: PaperChoice): Promise<rea
   const lumber = await loadLumber();
   return Promise.all([
     packageFile(source, { ...choice, sheets: PACKAGE_SHEETS, lumber }),
-    templatesFile(source, { ...choice, templates: ['triangle', 'heel', 'topEnd'], what: 'templates' }),
-    templatesFile(source, { ...choice, templates: ['marksStrip', 'poleStrip'], what: 'strips' }),
-    templatesFile(source, { ...choice, paper: 'roll36', templates: ['stringer'], what: 'stringer-roll-36in' }),
+    patternsFile(source, choice),
+    stripsFile(source, choice),
+    wholeStringerFile(source, choice),
     dxfFile(source, choice),
     stringerSvgFile(source, choice),
     elevationFile(source, choice),
@@ -95,21 +101,14 @@ function firstOfEach(problems: readonly Problem[]): readonly Problem[] {
 }
 
 /** Two stairs of one name do not write over each other. */
-async function written(files: readonly ExportedFile[], out: string): Promise<boolean> {
+function namedApart(files: readonly ExportedFile[]): readonly NamedFile[] {
   const used = new Set<string>();
-  try {
-    await mkdir(out, { recursive: true });
-    for (const { name, content } of files) {
-      let free = name;
-      for (let copy = 2; used.has(free.toLowerCase()); copy += 1) free = `${copy}-${name}`;
-      used.add(free.toLowerCase());
-      await writeFile(join(out, free), content);
-      process.stdout.write(`${free}\n`);
-    }
-    return true;
-  } catch {
-    return false;
-  }
+  return files.map(({ name, content }) => {
+    let free = name;
+    for (let copy = 2; used.has(free.toLowerCase()); copy += 1) free = `${copy}-${name}`;
+    used.add(free.toLowerCase());
+    return { name: free, content };
+  });
 }
 
 /** Options in any order; a value is the argument after its name. */
@@ -135,15 +134,17 @@ function readArguments(args: readonly string[], say: Speaker): Result<Asked, rea
   const factor = (name: string): number => Number(options.get(name) ?? '1');
   const choice = {
     paper: oneOf('--paper', PAPER_NAMES),
+    stringerPaper: oneOf('--stringer-paper', PAPER_NAMES) ?? 'roll36',
     hand: oneOf('--hand', ['right', 'left'] as const) ?? 'right',
     revision: options.get('--revision') ?? 'A',
     correction: { short: factor('--short'), long: factor('--long') },
   };
+  const words = oneOf('--words', ['us', 'uk'] as const) ?? 'us';
   if (problems.length > 0) return { ok: false, problems };
   if (path === undefined || paths.length > 1 || out === undefined || out === '') {
     return { ok: false, problems: [say('cli.sheets.usage')] };
   }
-  return { ok: true, value: { path, out, choice } };
+  return { ok: true, value: { path, out, words, choice } };
 }
 
-const OPTIONS = ['--out', '--paper', '--hand', '--revision', '--short', '--long'];
+const OPTIONS = ['--out', '--paper', '--stringer-paper', '--words', '--hand', '--revision', '--short', '--long'];

@@ -42,6 +42,8 @@ export interface PaperChoice {
   readonly paper: PaperName;
   readonly hand: Hand;
   readonly revision: string;
+  /** Of the whole stringer; left out, the roll: on small sheets it comes in some thirty pieces. */
+  readonly stringerPaper?: PaperName;
   /** Factors of the printer, measured ÷ nominal; left out: as the printer comes. */
   readonly correction?: Correction;
 }
@@ -77,6 +79,21 @@ export async function templatesFile(
     const drafts = choice.templates.flatMap((name) => draftTemplate(name, source.plan, options, words, fonts.measure));
     return pdfOf(furnish(drafts, facts, words, fonts.measure), fonts);
   });
+}
+
+/** The pieces that are worth a pattern. */
+export function patternsFile(source: StairSource, choice: PaperChoice): Promise<Result<ExportedFile>> {
+  return templatesFile(source, { ...choice, templates: ['triangle', 'heel', 'topEnd'], what: 'templates' });
+}
+
+export function stripsFile(source: StairSource, choice: PaperChoice): Promise<Result<ExportedFile>> {
+  return templatesFile(source, { ...choice, templates: ['marksStrip', 'poleStrip'], what: 'strips' });
+}
+
+export function wholeStringerFile(source: StairSource, choice: PaperChoice): Promise<Result<ExportedFile>> {
+  const paper = choice.stringerPaper ?? 'roll36';
+  const what = paper === 'roll36' ? 'stringer-roll-36in' : `stringer-${paper}`;
+  return templatesFile(source, { ...choice, paper, templates: ['stringer'], what });
 }
 
 export async function dxfFile(source: StairSource, choice: PaperChoice): Promise<Result<ExportedFile>> {

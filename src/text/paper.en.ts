@@ -227,10 +227,11 @@ export const paperEn = {
   'csv.stair': 'stair',
 
   'cli.sheets.usage':
-    'usage: npm run --silent sheets -- path/to/job.json --out FOLDER [--paper letter|a4|legal|a3|tabloid] [--hand right|left] [--revision TEXT] [--short FACTOR --long FACTOR]',
+    'usage: npm run --silent sheets -- path/to/job.json --out FOLDER [--paper letter|a4|legal|a3|tabloid|roll36] [--stringer-paper SAME] [--words us|uk] [--hand right|left] [--revision TEXT] [--short FACTOR --long FACTOR]',
   'cli.layouts.usage':
     'usage: npm run --silent layouts -- path/to/job.json [--run LENGTH] [--headroom LENGTH] [--longest LENGTH] [--depths LENGTH,…] [--tops TOP,…] [--by CRITERION,…] [--stride LENGTH] [--rise LENGTH] [--first COUNT]',
-  'cli.sheets.folder': '"{path}" cannot be written to; give a folder that can be made or written',
+  'cli.sheets.folder':
+    '"{path}" cannot be written to, and nothing was written; give a folder that can be made or written',
   'cli.sheets.option': '"{option}" is not known here',
   'cli.sheets.value': '"{value}" is not accepted for {option}',
 

@@ -37,6 +37,7 @@ export const paperUk: Partial<Record<keyof typeof paperEn | keyof typeof printEn
   'caution.14':
     'Stop and ask someone who can reckon it when the trimmer covers less than half of the plumb cut, when the throat is under its limit, when there is no wall to brace against, or when a member is cracked.',
 
+  'print.stringerPaper': 'Whole string on',
   'print.hand': 'The string’s face climbs to the',
   'print.file.package.what':
     'survey, elevation, details, string, storey rod, cut list, findings, cautions, inspection form',

@@ -11,6 +11,7 @@ export const printEn = {
   'print.paper.a3': 'A3',
   'print.paper.tabloid': 'Tabloid',
   'print.paper.roll36': '36 in roll',
+  'print.stringerPaper': 'Whole stringer on',
   'print.hand': 'The stringer’s face climbs to the',
   'print.hand.right': 'right',
   'print.hand.left': 'left',

@@ -24,11 +24,11 @@ export async function makeFile({ kind, job, stair, terms, choice, sheets }: Orde
     case 'package':
       return files.packageFile(source, { ...choice, sheets, lumber: await loadLumber() });
     case 'templates':
-      return files.templatesFile(source, { ...choice, templates: ['triangle', 'heel', 'topEnd'], what: 'templates' });
+      return files.patternsFile(source, choice);
     case 'strips':
-      return files.templatesFile(source, { ...choice, templates: ['marksStrip', 'poleStrip'], what: 'strips' });
+      return files.stripsFile(source, choice);
     case 'stringer':
-      return files.templatesFile(source, { ...choice, templates: ['stringer'], what: 'stringer' });
+      return files.wholeStringerFile(source, choice);
     case 'dxf':
       return files.dxfFile(source, choice);
     case 'svg':

@@ -1,4 +1,4 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, afterEach, describe, expect, it, vi } from 'vitest';
@@ -96,8 +96,35 @@ describe('the sheets command', () => {
     expect(gone).toMatchObject({ status: 2, out: '' });
   });
 
-  it('says so when the folder cannot be made', async () => {
-    const done = await run(jobFile('loft.json', LOFT), '--out', join(jobFile('file', 'x'), 'inside'));
+  it.each([
+    ['a place in a file', () => join(jobFile('file', 'x'), 'inside')],
+    ['a file', () => jobFile('file', 'x')],
+    ['a place that the system makes up', () => '/proc/pitchboard/sheets'],
+    ['a device', () => '/dev/null/sheets'],
+    ['a name that is too long', () => join(folder, 'deep', 'x'.repeat(300))],
+    [
+      'a folder that has a folder in a file’s place',
+      () => {
+        mkdirSync(join(folder, 'taken', 'Sail-loft-stair-package.pdf'), { recursive: true });
+        return join(folder, 'taken');
+      },
+    ],
+  ])('says in one sentence that %s cannot be written to, and leaves nothing behind', async (_what, place) => {
+    const out = place();
+    const path = jobFile('loft.json', LOFT);
+    const before = readdirSync(folder, { recursive: true }).map(String).sort();
+    const done = await run(path, '--out', out);
     expect(done).toMatchObject({ status: 2, out: '' });
+    expect(done.err.trim().split('\n')).toHaveLength(1);
+    expect(done.err).toContain(`"${out}" cannot be written to, and nothing was written`);
+    expect(readdirSync(folder, { recursive: true }).map(String).sort()).toEqual(before);
+  });
+
+  it('speaks UK words, and puts the whole stringer on another paper, when asked', async () => {
+    const out = join(folder, 'uk');
+    const asked = ['--words', 'uk', '--stringer-paper', 'a3'];
+    expect((await run(jobFile('slab.json', SLAB), '--out', out, ...asked)).status).toBe(0);
+    expect(readdirSync(out)).toContain('slab-stringer-a3.pdf');
+    expect(readFileSync(join(out, 'slab-cut-list.csv'), 'utf8')).toContain('string, board to buy');
   });
 });

@@ -19,11 +19,18 @@ const HANDS: readonly Hand[] = ['right', 'left'];
 export function FilesPart() {
   const { say, units } = useStair();
   const [paper, setPaper] = useState<PaperName>(units === 'metric' ? 'a4' : 'letter');
+  const [stringerPaper, setStringerPaper] = useState<PaperName>('roll36');
   const [hand, setHand] = useState<Hand>('right');
   const [revision, setRevision] = useState('A');
   const [sheets, setSheets] = useState<readonly PackageSheet[]>(PACKAGE_SHEETS);
   const printer = usePrinter(units);
-  const choice: PaperChoice = { paper, hand, revision, ...(printer.correction && { correction: printer.correction }) };
+  const choice: PaperChoice = {
+    paper,
+    stringerPaper,
+    hand,
+    revision,
+    ...(printer.correction && { correction: printer.correction }),
+  };
   return (
     <section className="sheet files" aria-labelledby="files-title">
       <h2 id="files-title">{say('print.files')}</h2>
@@ -32,6 +39,16 @@ export function FilesPart() {
         <label>
           <span>{say('print.paper')}</span>
           <select value={paper} onChange={(event) => setPaper(event.currentTarget.value as PaperName)}>
+            {PAPER_NAMES.map((name) => (
+              <option key={name} value={name}>
+                {say(`print.paper.${name}`)}
+              </option>
+            ))}
+          </select>
+        </label>
+        <label>
+          <span>{say('print.stringerPaper')}</span>
+          <select value={stringerPaper} onChange={(event) => setStringerPaper(event.currentTarget.value as PaperName)}>
             {PAPER_NAMES.map((name) => (
               <option key={name} value={name}>
                 {say(`print.paper.${name}`)}
