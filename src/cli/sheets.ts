@@ -13,6 +13,7 @@ import {
   cutListFile,
   dxfFile,
   type ExportedFile,
+  elevationDxfFile,
   elevationFile,
   marksFile,
   type PaperChoice,
@@ -21,6 +22,7 @@ import {
   type StairSource,
   stringerSvgFile,
   stripsFile,
+  templatesDxfFile,
   wholeStringerFile,
 } from '../export/stairFiles';
 import { loadLumber } from '../packs/lumber/lumber';
@@ -86,6 +88,8 @@ async function stairFiles(source: StairSource, choice: PaperChoice): Promise<rea
     stripsFile(source, choice),
     wholeStringerFile(source, choice),
     dxfFile(source, choice),
+    templatesDxfFile(source, choice),
+    elevationDxfFile(source, choice),
     stringerSvgFile(source, choice),
     elevationFile(source, choice),
     cutListFile(source, choice),

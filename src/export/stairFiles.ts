@@ -21,7 +21,7 @@ import '../text/lateSoon';
 import '../text/lateCarry';
 import '../text/latePaper';
 import type { Speaker } from '../text/say';
-import { dxfOf } from './dxf';
+import { elevationDxf, stringerDxf, templatesDxf } from './dxf';
 import { exportName } from './fileNames';
 import { type Fonts, loadFonts } from './font/fonts';
 import { cutListCsv, marksCsv } from './lists';
@@ -82,8 +82,10 @@ export async function templatesFile(
 }
 
 /** The pieces that are worth a pattern. */
+const PATTERNS: readonly TemplateName[] = ['triangle', 'heel', 'topEnd'];
+
 export function patternsFile(source: StairSource, choice: PaperChoice): Promise<Result<ExportedFile>> {
-  return templatesFile(source, { ...choice, templates: ['triangle', 'heel', 'topEnd'], what: 'templates' });
+  return templatesFile(source, { ...choice, templates: PATTERNS, what: 'templates' });
 }
 
 export function stripsFile(source: StairSource, choice: PaperChoice): Promise<Result<ExportedFile>> {
@@ -97,9 +99,34 @@ export function wholeStringerFile(source: StairSource, choice: PaperChoice): Pro
 }
 
 export async function dxfFile(source: StairSource, choice: PaperChoice): Promise<Result<ExportedFile>> {
+  return exportedDxf(source, 'stringer', choice, (name) => stringerDxf(source.plan, name, source.say));
+}
+
+export async function templatesDxfFile(source: StairSource, choice: PaperChoice): Promise<Result<ExportedFile>> {
+  return exportedDxf(source, 'templates', choice, async (name, { measure }) => {
+    const words = paperWords(source.say);
+    const pieces = PATTERNS.map((piece) => makeTemplate(piece, source.plan, choice.hand, words, measure));
+    return templatesDxf(source.plan, pieces, name, source.say);
+  });
+}
+
+export async function elevationDxfFile(source: StairSource, choice: PaperChoice): Promise<Result<ExportedFile>> {
+  return exportedDxf(source, 'elevation', choice, (name) => {
+    const drawing = drawElevation(source.plan, ELEVATION_VIEW, drawingWords(source.say));
+    return elevationDxf(source.plan, drawing, name, source.say);
+  });
+}
+
+/** Named with its unit, where the file itself may not be believed. */
+function exportedDxf(
+  source: StairSource,
+  what: string,
+  choice: PaperChoice,
+  write: (name: string, fonts: Fonts) => Promise<string>,
+): Promise<Result<ExportedFile>> {
   const unit = source.plan.layout.job.units === 'imperial' ? 'in' : 'mm';
-  return exported(source, `stringer-${unit}.dxf`, 'image/vnd.dxf', choice, async (facts) =>
-    bytes(await dxfOf(source.plan, `${facts.job} · ${facts.revision}`, source.say)),
+  return exported(source, `${what}-${unit}.dxf`, 'image/vnd.dxf', choice, async (facts, fonts) =>
+    bytes(await write(`${facts.job} · ${facts.revision}`, fonts)),
   );
 }
 

@@ -45,5 +45,6 @@ export const paperUk: Partial<Record<keyof typeof paperEn | keyof typeof printEn
   'print.sheet.heights': 'Storey rod, laser, set-out',
   'print.file.strips.what': 'running marks and storey rod',
   'print.file.stringer': 'Whole string at full size, PDF',
+  'print.file.dxf': 'String, DXF',
   'print.file.svg': 'String in true millimetres, SVG',
 };

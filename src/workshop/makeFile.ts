@@ -31,6 +31,10 @@ export async function makeFile({ kind, job, stair, terms, choice, sheets }: Orde
       return files.wholeStringerFile(source, choice);
     case 'dxf':
       return files.dxfFile(source, choice);
+    case 'templatesDxf':
+      return files.templatesDxfFile(source, choice);
+    case 'elevationDxf':
+      return files.elevationDxfFile(source, choice);
     case 'svg':
       return files.stringerSvgFile(source, choice);
     case 'cutList':

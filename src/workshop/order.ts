@@ -11,6 +11,8 @@ export const FILE_KINDS = [
   'strips',
   'stringer',
   'dxf',
+  'templatesDxf',
+  'elevationDxf',
   'svg',
   'picture',
   'cutList',

@@ -64,7 +64,10 @@ class Painter {
     const { to } = this;
     const pen = colourPen(role);
     to.beginPath();
-    corners.forEach(({ x, y }, i) => (i === 0 ? to.moveTo(this.x(x), this.y(y)) : to.lineTo(this.x(x), this.y(y))));
+    for (const [i, { x, y }] of corners.entries()) {
+      if (i === 0) to.moveTo(this.x(x), this.y(y));
+      else to.lineTo(this.x(x), this.y(y));
+    }
     if (closed) {
       to.closePath();
       if (pen.fill !== 'none') {

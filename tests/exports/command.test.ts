@@ -40,6 +40,7 @@ describe('the sheets command', () => {
     expect(done.out.trim().split('\n').sort()).toEqual(names);
     expect(names).toEqual([
       'Sail-loft-stair-cut-list.csv',
+      'Sail-loft-stair-elevation-in.dxf',
       'Sail-loft-stair-elevation.svg',
       'Sail-loft-stair-marks.csv',
       'Sail-loft-stair-package.pdf',
@@ -47,6 +48,7 @@ describe('the sheets command', () => {
       'Sail-loft-stair-stringer-in.dxf',
       'Sail-loft-stair-stringer-roll-36in.pdf',
       'Sail-loft-stair-strips.pdf',
+      'Sail-loft-stair-templates-in.dxf',
       'Sail-loft-stair-templates.pdf',
     ]);
     const { pages } = await readPdf(readFileSync(join(out, 'Sail-loft-stair-package.pdf')));
@@ -71,7 +73,7 @@ describe('the sheets command', () => {
     const out = join(folder, 'twins');
     const twins = { ...LOFT, stairs: [stair, { ...stair, id: 'other' }] };
     expect((await run(jobFile('twins.json', twins), '--out', out)).status).toBe(0);
-    expect(readdirSync(out)).toHaveLength(18);
+    expect(readdirSync(out)).toHaveLength(22);
   });
 
   it.each([

@@ -1,7 +1,5 @@
 import { parse } from 'csv-parse/sync';
-import DxfParser from 'dxf-parser';
 import { describe, expect, it } from 'vitest';
-import { boardFrame, toBoard } from '../../src/core/stringer/board';
 import { csvOf } from '../../src/export/csv';
 import { exportName } from '../../src/export/fileNames';
 import { PACKAGE_SHEETS } from '../../src/export/sheets/sheetNames';
@@ -19,58 +17,6 @@ import { changed, LOFT, SLAB } from '../fixtures/stairs';
 import { made, NAMES, named, sourceOf, textOf } from './asNamed';
 import { MM_PER_INCH, readPdf } from './readPdf';
 import { choiceOf, LUMBER } from './sheets';
-
-function readDxf(text: string) {
-  const read = new DxfParser().parseSync(text);
-  if (read === null) throw new Error('not read');
-  return read;
-}
-
-type Corner = { readonly x: number; readonly y: number };
-
-describe('DXF', () => {
-  it.each([
-    ['imperial', LOFT, 1, 0, 4],
-    ['metric', SLAB, 4, 1, 100],
-  ] as const)(
-    'has the outline of the layout in the unit that it names: %s',
-    async (units, job, code, measurement, proof) => {
-      const source = sourceOf(job);
-      const read = readDxf(await textOf(dxfFile(source, choiceOf())));
-      expect(read.header['$INSUNITS']).toBe(code);
-      expect(read.header['$MEASUREMENT']).toBe(measurement);
-      const scale = units === 'imperial' ? MM_PER_INCH : 1;
-      const { layout } = source.plan;
-      const frame = boardFrame(layout.flight, layout.stringer.tipInset);
-      const [outline, ...others] = read.entities.filter(({ type }) => type === 'LWPOLYLINE');
-      expect(others).toEqual([]);
-      expect(outline).toMatchObject({ shape: true, layer: 'CUT' });
-      const corners = (outline as unknown as { vertices: Corner[] }).vertices;
-      expect(corners).toHaveLength(layout.stringer.outline.length);
-      corners.forEach(({ x, y }, i) => {
-        const { x: u, y: v } = toBoard(frame, layout.stringer.outline[i] as Corner);
-        expect(x * scale).toBeCloseTo(u, 6);
-        expect(y * scale).toBeCloseTo(-v, 6);
-      });
-      const [ruler] = read.entities.filter(({ layer }) => layer === 'DIM') as unknown as [
-        { vertices: [Corner, Corner] },
-      ];
-      expect(Math.abs(ruler.vertices[1].x - ruler.vertices[0].x)).toBeCloseTo(proof, 9);
-      expect(new Set(read.entities.map(({ layer }) => layer))).toEqual(new Set(['CUT', 'MARK', 'DIM', 'TEXT']));
-    },
-  );
-
-  it('holds the same things whatever the stair is called', async () => {
-    const plain = readDxf(await textOf(dxfFile(sourceOf(LOFT), choiceOf()))).entities;
-    const kinds = (entities: typeof plain) => entities.map(({ type, layer }) => `${type} ${layer}`);
-    for (const name of NAMES) {
-      const { entities } = readDxf(await textOf(dxfFile(sourceOf(named(LOFT, name)), choiceOf())));
-      expect(kinds(entities), name).toEqual(kinds(plain));
-      const words = entities.filter(({ type }) => type === 'TEXT') as unknown as { text: string }[];
-      for (const { text } of words) expect(text).not.toMatch(/%%|\\|[\p{Cc}\p{Cf}]/u);
-    }
-  });
-});
 
 describe('CSV', () => {
   const read = (text: string): string[][] => parse(text, { bom: true, relax_column_count: false });
