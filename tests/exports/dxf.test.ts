@@ -31,7 +31,8 @@ interface Read {
 function readByOne(text: string): Read {
   const read = new DxfParser().parseSync(text);
   if (read === null) throw new Error('not read');
-  const entities = read.entities as unknown as (Omit<Entity, 'corners' | 'closed'> & {
+  const entities = read.entities as unknown as (Omit<Entity, 'corners' | 'closed' | 'text'> & {
+    text?: string;
     vertices?: Corner[];
     shape?: boolean;
   })[];
