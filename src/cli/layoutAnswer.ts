@@ -62,6 +62,7 @@ export function answerStair(plan: JudgedPlan, say: Speaker) {
           })),
     headroom: opening.headroom,
     openingNeeded: opening.needed,
+    obstacles: layout.obstacles.map(({ clearance, worstX }) => ({ clearance, at: worstX })),
     headerContact: stringer.bearing.contact,
     headerDepthNeeded: stringer.bearing.depthNeeded,
     width: width && {

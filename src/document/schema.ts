@@ -12,6 +12,15 @@ const count = () => z.union([z.number(), z.literal('auto')], { error: 'value.cou
 const sureFinish = z.strictObject({ length: z.string(), known: z.enum(['measured', 'specified', 'assumed']) });
 const finish = () => z.union([z.string(), sureFinish], { error: 'value.finishForm' });
 
+const obstacle = z.strictObject({
+  name: z.optional(words()),
+  near: length(),
+  far: length(),
+  height: length(),
+  heightFar: z.optional(length()),
+  clearance: z.optional(length()),
+});
+
 const survey = z.strictObject({
   rise: length(),
   footBelowReading: z.optional(length()),
@@ -26,6 +35,7 @@ const survey = z.strictObject({
   upperSubfloor: z.optional(length()),
   headerDepth: z.optional(length()),
   floorDepth: z.optional(length()),
+  obstacles: z.optional(z.array(obstacle, { error: 'value.list' })),
   openingFraming: z.optional(length()),
   headerLining: z.optional(length()),
   widthFraming: z.optional(length()),
@@ -113,6 +123,7 @@ export const KNOWN_KEYS: Readonly<Record<string, readonly string[]>> = {
   'rules.local': Object.keys(local.shape),
   stairs: Object.keys(stair.shape),
   'stairs.survey': Object.keys(survey.shape),
+  'stairs.survey.obstacles': Object.keys(obstacle.shape),
   'stairs.survey.lowerToAdd': Object.keys(sureFinish.shape),
   'stairs.survey.upperToAdd': Object.keys(sureFinish.shape),
   'stairs.steps.treadThickness': Object.keys(sureFinish.shape),

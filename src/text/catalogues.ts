@@ -66,7 +66,9 @@ const SOON: readonly string[] = [
   ...['shown', 'summary', 'notLaidOut'].map((word) => `stairs.${word}`),
   'problem.pack',
   'problem.tapeDoubt',
-  ...['slope', 'foot'].map((word) => `problem.${word}`),
+  'overhead',
+  'measure.overhead',
+  ...['slope', 'foot', 'obstacle'].map((word) => `problem.${word}`),
   ...['readingFromHeader', 'fallAlong', 'fallAlongOver', 'fallAcross', 'fallAcrossOver'].flatMap((key) => [
     `field.survey.${key}`,
     `hint.survey.${key}`,
@@ -90,7 +92,7 @@ const SOON: readonly string[] = [
   ...['board', 'heel', 'topEnd', 'step', 'none'].map((word) => `drawing.${word}`),
   ...['effect', 'back', 'picture', 'word', 'guess', 'caution', 'fall'].map((word) => `measure.${word}`),
   // Things to measure that are still closed.
-  ...['finishes', 'landing', 'opening', 'header', 'depth', 'widths'].map((thing) => `measure.how.${thing}`),
+  ...['finishes', 'landing', 'opening', 'header', 'depth', 'overhead', 'widths'].map((thing) => `measure.how.${thing}`),
   ...['lowerToAdd', 'lowerLaid', 'upperToAdd', 'upperSubfloor', 'openingFraming', 'headerLining', 'headerDepth'].map(
     (key) => `hint.survey.${key}`,
   ),

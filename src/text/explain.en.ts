@@ -56,6 +56,9 @@ export const explainEn = {
   'rows.poleToday': 'Finished tops, over the floor today',
   'rows.poleCutToday': 'Stringer’s level cuts, over the floor today',
   'rows.stringerCentre': 'Centres of the stringers, from the framing',
+  'rows.obstacle': 'Clearances overhead',
+  'rows.obstacleUnder': 'Undersides overhead, over the finished floor',
+  'rows.obstacleStands': 'What a person stands on under them',
   'rows.toe': 'Toe heights, from the left when climbing',
 
   'number.totalRise': 'Total rise, finished',
@@ -125,6 +128,9 @@ export const explainEn = {
   'number.poleCutToday': 'Stringer’s level cut {step}, over the floor today',
   'number.stringerCentre': 'Centre of stringer {step}, from the framing',
   'number.toe': 'Toe height of stringer {step}',
+  'number.obstacle': 'Clearance under overhead {step}',
+  'number.obstacleUnder': 'Underside of overhead {step}, over the finished floor',
+  'number.obstacleStands': 'What a person stands on under overhead {step}',
 } as const;
 
 /** What the UK trade says otherwise. */

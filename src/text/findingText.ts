@@ -15,6 +15,8 @@ const DECIMAL = 0.1;
 const NOTHING = 1e-9;
 
 export function ruleWords(say: Speaker, field: string): string {
+  const [kind, number] = field.split('.');
+  if (kind === 'obstacle') return say('finding.obstacle', { number: number ?? '' });
   const key = `finding.${field}`;
   return isTextKey(key) ? say(key) : say('finding.unnamed', { field });
 }
@@ -47,7 +49,7 @@ export function limitWords(say: Speaker, finding: Finding): string {
   if (/requiredFrom/.test(field)) return say('finding.limit.from', { value });
   if (/requiredAbove/.test(field)) return say('finding.limit.above', { value });
   if (asksAtMost(field) || /maxVerticalRise|maxRisers/.test(field)) return say('finding.limit.max', { value });
-  if (kind === 'build' || /\.min|minDepth|minWidth|minAtWalkline|minNarrow|minRisers/.test(field)) {
+  if (kind === 'build' || /^obstacle|\.min|minDepth|minWidth|minAtWalkline|minNarrow|minRisers/.test(field)) {
     return say('finding.limit.min', { value });
   }
   return say('finding.limit.plain', { value });

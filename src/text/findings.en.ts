@@ -81,6 +81,7 @@ export const findingsEn = {
   'unit.slope': '1 in {value}',
 
   'finding.other': 'Said beside these',
+  'finding.obstacle': 'Clearance under overhead {number}, plumb from the nosing line',
   'finding.unnamed': 'Rule on {field}',
   'finding.scope': 'Which stairs these rules are for',
   'finding.measure.reference': 'What is measured to',

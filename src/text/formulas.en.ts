@@ -170,6 +170,17 @@ export const formulasEn = {
   'formula.openingNeeded': '({HR} + {Df}) × {G} ÷ {R} + {n} + ({X} − ({N} − 1) × {G}) + {tw}',
   'because.openingNeeded':
     'How far the flight runs while it climbs by headroom and floor, with the nosing, what lies behind the last riser, and the lining.',
+  'formula.obstacle': '{under} − {stands}',
+  'because.obstacle': 'Straight up from where a person stands to the underside, where that is least.',
+  'formula.obstacleUnder': '{h} − {fL}',
+  'because.obstacleUnder': 'Its height over the floor of today, less the floor that will be laid on that.',
+  'formula.obstacleUnder.between':
+    '{hf} + ({hn} − {hf}) × ({pf} − ({X} − ({N} − 1) × {G} + {n})) ÷ ({pf} − {pn}) − {fL}',
+  'because.obstacleUnder.between': 'Its underside over the landing nosing, on the straight line from end to end.',
+  'formula.obstacleStands.lower': '0',
+  'because.obstacleStands.lower': 'In front of the stair’s foot a person stands on the floor.',
+  'formula.obstacleStands.flight': '{R} + {R} ÷ {G} × ({X} − {p} + {n})',
+  'because.obstacleStands.flight': 'The line through the nosings under that end of it.',
   'formula.widthFinished': '{Wf} − 2 × {dw}',
   'because.widthFinished': 'The framing less the lining of both walls.',
   'formula.betweenSkirts': '{W} − 2 × {sk}',

@@ -15,6 +15,9 @@ export const measureEn = {
   'measure.opening': 'The opening',
   'measure.header': 'The header',
   'measure.depth': 'Depth of the upper floor',
+  'measure.overhead': 'What hangs overhead',
+  'measure.overhead.count':
+    '{count, plural, =0 {nothing but the floor} one {# beam, duct or ceiling} other {# beams, ducts or ceilings}}',
   'measure.widths': 'The widths',
 
   'measure.how.rise':
@@ -27,6 +30,8 @@ export const measureEn = {
   'measure.how.header': 'The depth of the wood that the stair hangs on, and the subfloor that lies on top of it.',
   'measure.how.depth':
     'Everything that a head passes under: finished floor, subfloor, joists, ceiling, down to the finished ceiling.',
+  'measure.how.overhead':
+    'Every beam, duct or sloping ceiling over the flight. Level, from the face of the header that carries the stair out to its two ends; plumb, from the lower floor of today up to its underside. If the floor is not level, carry the height of the landing place over with the level.',
   'measure.how.widths': 'At the bottom, halfway and at the top, framing to framing. Give the least.',
 
   'measure.without.rise': 'nothing can be laid out',
@@ -35,6 +40,7 @@ export const measureEn = {
   'measure.without.opening': 'no headroom, only the opening needed',
   'measure.without.header': 'how it bears on the header is not worked out',
   'measure.without.depth': 'no headroom is worked out',
+  'measure.without.overhead': 'nothing but the floor',
   'measure.without.widths': 'nothing across the stair is worked out',
 
   'measure.picture.rise':
@@ -45,6 +51,10 @@ export const measureEn = {
   'measure.picture.opening': 'The tape lies along the opening, from the face of one header to the face of the other.',
   'measure.picture.header': 'The tape runs down the header from under the subfloor; the subfloor is measured above it.',
   'measure.picture.depth': 'The tape runs from the finished upper floor down to the finished ceiling.',
+  'measure.picture.overhead':
+    'One tape lies level from the header out to the nearer end of a beam over the stair; another stands plumb on the lower floor, up to the height of its underside.',
+  'measure.word.near': 'near end',
+  'measure.word.height': 'height',
   'measure.picture.widths':
     'Seen from the front: the tape lies from wall framing to wall framing, over wallboard, skirts and stringers.',
   'measure.picture.fall':
@@ -72,6 +82,24 @@ export const measureEn = {
   'toes.diagonal': 'toe to top',
   'toes.one': '{stringer}',
   'toes.master': '{stringer}: trace all others from this one, then cut each toe to its own height',
+
+  'overhead.none': 'None. Add each one that a head passes under, beside the floor above.',
+  'overhead.title': 'Overhead {number}',
+  'overhead.add': 'Add something overhead',
+  'overhead.remove': 'Take out overhead {number}',
+  'overhead.removeShort': 'Take out',
+  'overhead.name': 'Overhead {number}: what it is',
+  'overhead.near': 'Overhead {number}: near end, from the header',
+  'overhead.far': 'Overhead {number}: far end, from the header',
+  'overhead.height': 'Overhead {number}: height of its underside',
+  'overhead.heightFar': 'Overhead {number}: height at the far end',
+  'overhead.clearance': 'Overhead {number}: clearance wanted',
+  'overhead.hint.name': 'a beam, a duct, the roof',
+  'overhead.hint.near': 'level, out to the end towards the header',
+  'overhead.hint.far': 'level, out to the end away from it',
+  'overhead.hint.height': 'over the lower floor of today, at the near end',
+  'overhead.hint.heightFar': 'only where its underside slopes',
+  'overhead.hint.clearance': 'left out: the headroom of the rules',
 
   'measure.guess': 'A stair in dashes: nothing of it has been measured yet.',
   'measure.word.lower': 'lower floor',

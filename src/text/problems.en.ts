@@ -75,6 +75,8 @@ export const problemsEn = {
 
   'problem.rise.notPositive':
     'the total rise comes to {totalRiseMm} once the finishes are counted; it must be more than nothing: check the reading and the finishes',
+  'problem.obstacle.order':
+    'the far end must not be nearer to the header than the near end, {nearMm}; the near end is the one towards the header',
   'problem.foot.twice':
     'how much lower the floor is where the stair lands is given twice: as a reading here, and by the slope of the floor from where the tape stood; leave one of them out',
   'problem.slope.asStair':
@@ -122,6 +124,8 @@ export const problemsEn = {
   'note.noWidth': 'no width stack was computed: survey.widthFraming is not given',
   'note.slopeNoWidth':
     'the floor falls across the stair, but no toe height was computed for each stringer, only that on the centre line: survey.widthFraming is not given, or leaves no room',
+  'note.obstacleOutside':
+    'nothing of overhead {number} is over the flight: it lies in front of the stair’s foot, and its clearance is taken from the floor there',
   'note.widthTooNarrow':
     'no width stack was computed: wallboard, skirts, spacers and stringers leave no width between these walls',
   'note.oddRise': 'a total rise of {riseMm} is unusual for one flight: check the reading and its unit',

@@ -54,6 +54,8 @@ export const searchEn = {
   'search.look.one': 'One riser more',
   'search.look.wish.run': 'Takes {reached} of floor to the header; {asked} is there.',
   'search.look.wish.headroom': 'Headroom {reached}; {asked} is wanted.',
+  'search.wish.obstacle': 'Clearance under what hangs overhead',
+  'search.look.wish.obstacle': 'Clearance {reached} under what hangs overhead; {asked} is wanted.',
   'search.look.wish.stock': 'Takes a board of {reached}; the longest to be had is {asked}.',
   'search.look.rule': '{rule}: {figures}',
   'search.look.cautions': 'To be thought of:',

@@ -6,6 +6,7 @@ export const sightEn = {
   'drawing.wholeRiser': 'to drop: nothing',
   'drawing.headerMark': 'header mark, below today’s subfloor',
   'drawing.firstCutMarked': 'first cut, as marked',
+  'drawing.clearance': 'clearance',
   'drawing.floorHigher': 'floor higher here',
   'drawing.floorLower': 'floor lower here',
   'drawing.firstRiserHere': 'riser 1 here',

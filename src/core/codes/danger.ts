@@ -33,7 +33,7 @@ const FIRST_WORDS: Readonly<Record<Exclude<Danger, 'other' | 'taste'>, readonly 
     'load',
   ],
   uneven: ['variation', 'asCut'],
-  head: ['headroom'],
+  head: ['headroom', 'obstacle'],
   hand: ['handrail', 'width'],
 };
 

@@ -19,6 +19,7 @@ import {
 } from '../units/exact';
 import { asCutAnswers } from './asCut';
 import { isPartOfAnother, judge, type Status } from './judge';
+import { obstacleAnswers } from './obstacleAnswers';
 import type { RuleSet } from './rulePack';
 import type { Confidence, Replaced, RuleUnit, TasteRule } from './rules';
 
@@ -64,6 +65,7 @@ export function findOn(
   const byRules = ruleFindings(layout, rules, doubt);
   return [
     ...byRules.filter(({ kind }) => kind === 'rule'),
+    ...overheadFindings(layout, rules, doubt),
     ...buildFindings(layout, rules),
     ...byRules.filter(({ kind }) => kind === 'taste'),
     ...tasteFindings(layout, tastes),
@@ -86,6 +88,22 @@ function ruleFindings(layout: StairLayout, rules: RuleSet, doubt: Exact | null):
       replaced: limit.replaced ?? null,
       measured: limit.measured,
     }));
+}
+
+/** Each obstacle against its own clearance, or against the headroom of the rules. */
+function overheadFindings(layout: StairLayout, rules: RuleSet, doubt: Exact | null): Finding[] {
+  const unit: RuleUnit = layout.job.units === 'metric' ? 'mm' : 'in';
+  return obstacleAnswers(layout, rules, doubt).map(({ field, limit, judgement }) => ({
+    field,
+    kind: 'rule',
+    ...judgement,
+    limit: limit?.value ?? null,
+    unit: limit?.unit ?? unit,
+    section: limit?.section ?? '',
+    source: limit?.source ?? '',
+    confidence: limit?.confidence ?? 'practice',
+    replaced: null,
+  }));
 }
 
 function buildFindings(layout: StairLayout, rules: RuleSet): Finding[] {

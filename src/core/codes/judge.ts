@@ -43,7 +43,7 @@ export interface Judgement {
 }
 
 /** Everything that an entry may look at. */
-interface Case {
+export interface Case {
   readonly layout: StairLayout;
   readonly limit: Limit & { readonly exact: Exact };
   readonly rules: RuleSet;
@@ -166,6 +166,11 @@ function noMoreThan(asked: Case, measure: Measure): Judgement {
 
 function noLessThan(asked: Case, measure: Measure): Judgement {
   return weigh(asked, measure, (exact) => compare(exact, asked.limit.exact) >= 0);
+}
+
+/** At least the limit, of a figure that has no field of its own in a pack. */
+export function judgeAtLeast(asked: Case, measure: Measure): Judgement {
+  return noLessThan(asked, measure);
 }
 
 function orNotChecked(measure: Measure | null, by: (measure: Measure) => Judgement): Judgement {

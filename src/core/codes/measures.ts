@@ -197,7 +197,7 @@ function size(weight: Exact): Exact {
 }
 
 /** The reading from floor to floor, and what the foot lies lower, where that was read too or comes of a slope. */
-function readRise(layout: StairLayout, weight: Exact): readonly Reading[] {
+export function readRise(layout: StairLayout, weight: Exact): readonly Reading[] {
   return [
     { key: 'survey.rise', weight },
     ...readIfTyped(layout, 'survey.footBelowReading', weight),

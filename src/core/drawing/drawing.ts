@@ -131,6 +131,7 @@ export type DrawingWord =
   | 'levelSpan'
   | 'slopeSpan'
   | 'throatLeft'
+  | 'clearance'
   | 'floorHigher'
   | 'floorLower'
   | 'firstRiserHere';

@@ -10,6 +10,7 @@ import type { StairPlan } from '../plan/planStair';
 import type { Box, Drawing, DrawingWords, View } from './drawing';
 import { dimensionElevation } from './elevationDimensions';
 import { drawHouse, finishedFloor } from './elevationHouse';
+import { drawObstacles } from './elevationObstacles';
 import { drawWood } from './elevationWood';
 import { Sketch } from './sketch';
 
@@ -52,6 +53,7 @@ export function drawElevation(
   drawHouse(sketch, layout, extent);
   drawWood(sketch, layout);
   drawNosingLine(sketch, layout, extent);
+  drawObstacles(sketch, layout);
   dimensionElevation({ sketch, layout, sheet, extent, words, width: view.width * zoom });
   return { marks: sketch.marks, frame, perPixel: sketch.perPixel };
 }
@@ -81,7 +83,8 @@ function extentOf(layout: StairLayout, house: number): Box {
   const { flight, stringer, opening } = layout;
   const floor = Math.min(0, -flight.lowerToAdd, flight.seatHeight);
   const front = -flight.nosing - Math.max(house / 2, flight.run);
-  const left = opening.edgeX === null ? front : Math.min(front, opening.edgeX - house);
+  const overhead = layout.obstacles.map(({ farX }) => farX - house / 8);
+  const left = Math.min(front, ...(opening.edgeX === null ? [] : [opening.edgeX - house]), ...overhead);
   const right = stringer.top.headerX + house;
   const finished = finishedFloor(layout);
   return {

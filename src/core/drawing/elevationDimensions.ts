@@ -11,6 +11,7 @@ import { toMm } from '../units/exact';
 import type { Dimensioning } from './dimensioning';
 import type { FigureText, Mark, TextMark } from './drawing';
 import { drawHeelSum } from './elevationHeelSum';
+import { dimensionObstacles } from './elevationObstacles';
 import { figureOf } from './figures';
 import { captionLines, type Sketch, TYPE, textBox } from './sketch';
 
@@ -29,6 +30,7 @@ const LEAST_STEP_PIXELS = { riser: 20, tread: 30 };
 export function dimensionElevation(to: Dimensioning): void {
   dimensionRise(to);
   dimensionHeadroom(to);
+  dimensionObstacles(to);
   dimensionRun(to);
   if (to.width >= MIDDLE) dimensionOpening(to);
   drawPitch(to);

@@ -7,13 +7,21 @@ import type { StairPlan } from '../plan/planStair';
 import { FLIGHT, POLE } from './flightMeasures';
 import { FLOOR, TOES } from './floorMeasures';
 import type { Explanation, Measure, PlainMeasure, RowMeasure } from './measures';
+import { OBSTACLES } from './obstacleMeasures';
 import { CENTRES, SPACE } from './spaceMeasures';
 import { MARKS, STRINGER } from './stringerMeasures';
 import { type Entry, Teller } from './teller';
 import { RISER_RIPS, TOP } from './topMeasures';
 
 const PLAIN: Readonly<Record<PlainMeasure, Entry>> = { ...FLIGHT, ...FLOOR, ...STRINGER, ...TOP, ...SPACE };
-const ROWS: Readonly<Record<RowMeasure, Entry>> = { ...POLE, ...MARKS, ...RISER_RIPS, ...CENTRES, ...TOES };
+const ROWS: Readonly<Record<RowMeasure, Entry>> = {
+  ...POLE,
+  ...MARKS,
+  ...RISER_RIPS,
+  ...CENTRES,
+  ...TOES,
+  ...OBSTACLES,
+};
 
 /** @returns null for a number that this stair does not have */
 export function explain(plan: StairPlan, measure: Measure): Explanation | null {
@@ -28,7 +36,7 @@ export function explain(plan: StairPlan, measure: Measure): Explanation | null {
 /** Everything that can be asked about this stair, the rows one by one. */
 export function measuresOf(plan: StairPlan): readonly Measure[] {
   const { layout } = plan;
-  const longest = Math.max(layout.flight.risers, layout.width?.stringers ?? 0);
+  const longest = Math.max(layout.flight.risers, layout.width?.stringers ?? 0, layout.obstacles.length);
   const steps = Array.from({ length: longest + 1 }, (_, step) => step);
   const rows = Object.keys(ROWS) as RowMeasure[];
   const all: Measure[] = [

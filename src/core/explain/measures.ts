@@ -76,6 +76,9 @@ const ROW_MEASURES = [
   'poleCutToday',
   'stringerCentre',
   'toe',
+  'obstacle',
+  'obstacleUnder',
+  'obstacleStands',
 ] as const;
 export type RowMeasure = (typeof ROW_MEASURES)[number];
 

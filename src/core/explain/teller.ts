@@ -74,6 +74,14 @@ export class Teller {
     return { symbol, value: toMm(there(LENGTHS[key](this.job), key)), unit: 'mm', origin: this.originOf(key) };
   }
 
+  /** A length of one of the obstacles, counted from 1; a far height that was left out is the near one. */
+  ofObstacle(symbol: string, number: number, name: 'near' | 'far' | 'height' | 'heightFar'): Term {
+    const obstacle = there(this.job.survey.obstacles[number - 1] ?? null, `obstacle ${number}`);
+    const isSame = name === 'heightFar' && obstacle.heightFar === obstacle.height;
+    const key = `survey.obstacles[${number - 1}].${isSame ? 'height' : name}`;
+    return { symbol, value: toMm(obstacle[name]), unit: 'mm', origin: this.originOf(key) };
+  }
+
   count(symbol: string, key: 'steps.risers' | 'stringer.count', value: number): Term {
     return { symbol, value, unit: 'count', origin: this.originOf(key) };
   }

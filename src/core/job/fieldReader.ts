@@ -17,7 +17,8 @@ export type FieldFault =
   | 'value.notPositive'
   | 'value.count'
   | 'markStep.tooCoarse'
-  | 'tapeDoubt.tooMuch';
+  | 'tapeDoubt.tooMuch'
+  | 'obstacle.order';
 
 export interface LengthRules {
   readonly mayBeNegative?: boolean;

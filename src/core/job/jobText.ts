@@ -54,12 +54,23 @@ export interface SurveyText {
   readonly upperSubfloor?: string | undefined;
   readonly headerDepth?: string | undefined;
   readonly floorDepth?: string | undefined;
+  readonly obstacles?: readonly ObstacleText[] | undefined;
   readonly openingFraming?: string | undefined;
   readonly headerLining?: string | undefined;
   readonly widthFraming?: string | undefined;
   readonly wallboard?: string | undefined;
   readonly skirt?: string | undefined;
   readonly spacer?: string | undefined;
+}
+
+/** A beam, a duct, a sloping ceiling over the flight. */
+export interface ObstacleText {
+  readonly name?: string | undefined;
+  readonly near: string;
+  readonly far: string;
+  readonly height: string;
+  readonly heightFar?: string | undefined;
+  readonly clearance?: string | undefined;
 }
 
 export interface StepsText {

@@ -8,10 +8,19 @@ import { compare, inch, toMm } from '../units/exact';
 import type { UnitSystem } from '../units/length';
 import { nothingText } from './defaults';
 import { FieldReader } from './fieldReader';
-import type { CarryText, JobText, SoftCoveringText, StairText, StringerText, StringerTop } from './jobText';
+import type {
+  CarryText,
+  JobText,
+  ObstacleText,
+  SoftCoveringText,
+  StairText,
+  StringerText,
+  StringerTop,
+} from './jobText';
 import {
   type CarryChoice,
   hasHangerBoard,
+  type Obstacle,
   type StairJob,
   type Steps,
   type StringerChoice,
@@ -89,12 +98,34 @@ function readSurvey(reader: FieldReader, { survey }: StairText): Survey {
     upperSubfloor: reader.lengthOrDefault('survey.upperSubfloor', survey.upperSubfloor),
     headerDepth: reader.lengthOrNone('survey.headerDepth', survey.headerDepth),
     floorDepth: reader.lengthOrNone('survey.floorDepth', survey.floorDepth),
+    obstacles: (survey.obstacles ?? []).map((text, at) => readObstacle(reader, text, at)),
     openingFraming: reader.lengthOrNone('survey.openingFraming', survey.openingFraming),
     headerLining: reader.lengthOrDefault('survey.headerLining', survey.headerLining),
     widthFraming: reader.lengthOrNone('survey.widthFraming', survey.widthFraming),
     wallboard: reader.lengthOrDefault('survey.wallboard', survey.wallboard),
     skirt: reader.lengthOrDefault('survey.skirt', survey.skirt),
     spacer: reader.lengthOrDefault('survey.spacer', survey.spacer),
+  };
+}
+
+function readObstacle(reader: FieldReader, text: ObstacleText, at: number): Obstacle {
+  const key = (name: string) => `survey.obstacles[${at}].${name}`;
+  const near = reader.length(key('near'), text.near);
+  const far = reader.length(key('far'), text.far);
+  const height = reader.length(key('height'), text.height, { aboveZero: true });
+  const heightFar =
+    text.heightFar === undefined ? height : reader.length(key('heightFar'), text.heightFar, { aboveZero: true });
+  if (compare(far, near) < 0) {
+    reader.problems.push(problem(`${reader.place}.${key('far')}`, 'obstacle.order', { nearMm: toMm(near) }));
+  }
+  return {
+    name: text.name ?? '',
+    near,
+    far,
+    height,
+    heightFar,
+    clearance:
+      text.clearance === undefined ? null : reader.length(key('clearance'), text.clearance, { aboveZero: true }),
   };
 }
 

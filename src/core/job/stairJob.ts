@@ -36,6 +36,20 @@ export interface Fall {
   readonly over: Exact;
 }
 
+/** Something overhead: level distances out from the header's face, heights over the lower floor of today. */
+export interface Obstacle {
+  /** Empty where it has none. */
+  readonly name: string;
+  /** Its end towards the header, and its end away from it. */
+  readonly near: Exact;
+  readonly far: Exact;
+  /** Of its underside at the near end, and at the far one. */
+  readonly height: Exact;
+  readonly heightFar: Exact;
+  /** Its own; null: what the rules ask of headroom. */
+  readonly clearance: Exact | null;
+}
+
 export interface Survey {
   readonly rise: Exact;
   readonly footBelowReading: Exact;
@@ -49,6 +63,7 @@ export interface Survey {
   readonly upperSubfloor: Exact;
   readonly headerDepth: Exact | null;
   readonly floorDepth: Exact | null;
+  readonly obstacles: readonly Obstacle[];
   readonly openingFraming: Exact | null;
   readonly headerLining: Exact;
   readonly widthFraming: Exact | null;

@@ -9,6 +9,7 @@ import { cutStringer, type Stringer } from '../stringer/stringer';
 import { inchMm, sign, toInches, toMm } from '../units/exact';
 import { decimalText } from '../units/format';
 import { type Flight, type LayoutLimits, layFlight } from './flight';
+import { type Clearance, clearObstacles } from './obstacles';
 import { checkOpening, type Opening } from './opening';
 import { stackWidth, type WidthStack } from './width';
 
@@ -27,6 +28,8 @@ export interface StairLayout {
   readonly flight: Flight;
   readonly stringer: Stringer;
   readonly opening: Opening;
+  /** In the order of the job. */
+  readonly obstacles: readonly Clearance[];
   readonly width: WidthStack | null;
   readonly rips: Rips;
 }
@@ -46,14 +49,16 @@ export function layoutStair(job: StairJob, limits: LayoutLimits): Result<StairLa
   const stringer = cutStringer(flight.value, job, stack);
   if (!stringer.ok) return stringer;
   const opening = checkOpening(flight.value, job, limits);
+  const obstacles = clearObstacles(flight.value, job);
   return success({
     job,
     draft: job.unknowns.length > 0,
     defaults: [...job.defaults, ...lateDefaults(job, flight.value)],
-    notes: [...notComputed(job, limits, opening, width), ...implausible(job, flight.value)],
+    notes: [...notComputed(job, limits, opening, width), ...implausible(job, flight.value), ...notOver(obstacles)],
     flight: flight.value,
     stringer: stringer.value,
     opening,
+    obstacles,
     width: stack,
     rips: ripParts(flight.value, job, stringer.value, stack),
   });
@@ -85,6 +90,13 @@ function notComputed(job: StairJob, limits: LayoutLimits, opening: Opening, widt
   const isPlaced = width !== null && width !== 'too-narrow';
   if (!isPlaced && sign(survey.fallAcross.fall) !== 0) say('note.slopeNoWidth');
   return notes;
+}
+
+/** It stays in the list: a head passes under it on the way to the stair. */
+function notOver(obstacles: readonly Clearance[]): Note[] {
+  return obstacles.flatMap(({ overFlight }, at) =>
+    overFlight ? [] : [{ code: 'note.obstacleOutside', values: { number: at + 1 } }],
+  );
 }
 
 function implausible(job: StairJob, flight: Flight): Note[] {

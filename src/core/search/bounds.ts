@@ -7,12 +7,14 @@
  * can move stands in MARGINS, and a test holds the two lists against the judges.
  */
 import { isFor, isPartOfAnother, judge } from '../codes/judge';
+import { clearanceAsked } from '../codes/obstacleAnswers';
 import type { Limit } from '../codes/rules';
 import { atMost } from '../geometry/tolerance';
 import type { StairLayout } from '../layout/layoutStair';
+import type { Clearance } from '../layout/obstacles';
 import { headerFace } from '../layout/slope';
 import { compare, toMm } from '../units/exact';
-import { hasOpenRisers, type Quick, riseHangsOnRun } from './quick';
+import { clearUnder, hasOpenRisers, type Quick, riseHangsOnRun } from './quick';
 import type { Search } from './wishes';
 
 /** Which edge of the region it draws. */
@@ -20,7 +22,7 @@ export type EdgeKind = 'rule' | 'headroom' | 'run' | 'stock';
 /** What of a candidate it looks at. */
 export type Reach = 'risers' | 'run' | 'all' | 'none';
 
-export type WishId = 'wish.run' | 'wish.headroom' | 'wish.stock';
+export type WishId = 'wish.run' | 'wish.headroom' | 'wish.stock' | 'wish.obstacle';
 
 export interface Bound {
   /** The rule's field, or the wish's name. */
@@ -124,7 +126,7 @@ function boundOf(search: Search, limit: Limit, any: StairLayout | null): Bound[]
   return [{ ...same, edge, reach, margin: (quick) => screened.margin(quick, least, known) }];
 }
 
-function wishBounds({ wishes }: Search): Bound[] {
+function wishBounds({ wishes, job, rules }: Search): Bound[] {
   const bounds: Bound[] = [];
   const wish = (id: WishId, edge: EdgeKind, asked: number, rest: Pick<Bound, 'margin' | 'holds' | 'reached'>) =>
     bounds.push({ id, edge, reach: 'all', limit: null, asked, ...rest });
@@ -145,6 +147,16 @@ function wishBounds({ wishes }: Search): Bound[] {
       reached: ({ stringer }) => stringer.top.headerX,
     });
   }
+  job.survey.obstacles.forEach((obstacle, at) => {
+    const asked = clearanceAsked({ job }, rules, { obstacle });
+    if (asked === null) return;
+    const least = toMm(asked.exact);
+    wish('wish.obstacle', 'headroom', least, {
+      margin: (quick) => clearUnder(quick, at) - least,
+      holds: ({ obstacles }) => compare((obstacles[at] as Clearance).exact, asked.exact) >= 0,
+      reached: ({ obstacles }) => obstacles[at]?.clearance ?? null,
+    });
+  });
   const longest = wishes.stockLengths.at(-1) ?? 0;
   wish('wish.stock', 'stock', longest, {
     margin: ({ boardLength, fixed }) => longest - boardLength - 2 * fixed.trim,

@@ -35,8 +35,17 @@ export interface Fixed {
   readonly lining: number;
   readonly floorDepth: number | null;
   readonly headerDepth: number | null;
+  readonly obstacles: readonly QuickObstacle[];
   /** From the header's top up to the finished floor. */
   readonly overHeader: number;
+}
+
+/** Out from the header's face, and heights over the finished lower floor. */
+export interface QuickObstacle {
+  readonly near: number;
+  readonly far: number;
+  readonly nearY: number;
+  readonly farY: number;
 }
 
 export interface Quick {
@@ -92,6 +101,12 @@ export function fixedOf({ survey, steps, stringer, units }: StairJob): Fixed {
     lining: toMm(survey.headerLining),
     floorDepth: survey.floorDepth === null ? null : toMm(survey.floorDepth),
     headerDepth: survey.headerDepth === null ? null : toMm(survey.headerDepth),
+    obstacles: survey.obstacles.map(({ near, far, height, heightFar }) => ({
+      near: toMm(near),
+      far: toMm(far),
+      nearY: toMm(height) - toMm(survey.lowerToAdd.amount),
+      farY: toMm(heightFar) - toMm(survey.lowerToAdd.amount),
+    })),
     overHeader: toMm(survey.upperToAdd.amount) + toMm(survey.upperSubfloor),
   };
 }
@@ -161,6 +176,18 @@ export function shapeMargin(quick: Quick): number {
   if (fixed.topTreadRun !== null) least = Math.min(least, fixed.topTreadRun, run - fixed.topTreadRun);
   if (fixed.kicker === null) return least;
   return Math.min(least, shortestCut - fixed.kicker.height, seat - fixed.kicker.width);
+}
+
+/** Clearance under one obstacle, as layout/obstacles has it: at its ends, and over the landing nosing between. */
+export function clearUnder({ fixed, headerX, risers, run, unitRise, totalRise }: Quick, at: number): number {
+  const { near, far, nearY, farY } = fixed.obstacles[at] as QuickObstacle;
+  const clearAt = (x: number, under: number) =>
+    under - Math.min(totalRise, Math.max(0, unitRise + (unitRise / run) * (x + fixed.nosing)));
+  const [nearX, farX] = [headerX - near, headerX - far];
+  const least = Math.min(clearAt(nearX, nearY), clearAt(farX, farY));
+  const landing = (risers - 1) * run - fixed.nosing;
+  if (landing <= farX || landing >= nearX) return least;
+  return Math.min(least, clearAt(landing, farY + ((landing - farX) / (nearX - farX)) * (nearY - farY)));
 }
 
 /** Opening framed for a headroom, as layout/opening has it; null where no opening gives it. */

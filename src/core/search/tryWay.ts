@@ -118,6 +118,7 @@ export function relax(
   for (const { bound, becomes } of changes) {
     if (bound.limit !== null) local.push({ field: bound.id, value: ruleText(bound, becomes) });
     else if (becomes === null) continue;
+    else if (bound.id === 'wish.obstacle') continue;
     else if (bound.id === 'wish.run') wishes = { ...wishes, runAvailable: onGrid(search, becomes) };
     else if (bound.id === 'wish.headroom') wishes = { ...wishes, headroom: onGrid(search, becomes) };
     else wishes = { ...wishes, stockLengths: [...wishes.stockLengths, becomes] };

@@ -5,20 +5,25 @@ import { isTextKey, type Speaker, sayProblem } from '../../text/say';
 import { unitsOf } from '../stairOnShow';
 import { keyOfPlace, stairOfPlace } from './jobPlaces';
 
+const OVERHEAD = /^survey\.obstacles\[(\d+)\]\.(\w+)$/;
 const LOCAL = /^rules\.local\[(\d+)\]\.(field|value|note)$/;
 
 export function labelOf(say: Speaker, place: string): string {
   const local = LOCAL.exec(place);
   if (local !== null) return sayKey(say, `local.${local[2]}`, { number: Number(local[1]) + 1 });
-  const inStair = stairOfPlace(place) !== null;
   const key = keyOfPlace(place);
+  const overhead = OVERHEAD.exec(key);
+  if (overhead !== null) return sayKey(say, `overhead.${overhead[2]}`, { number: Number(overhead[1]) + 1 });
+  const inStair = stairOfPlace(place) !== null;
   return sayKey(say, inStair && !key.includes('.') ? `field.stair.${key}` : `field.${key}`);
 }
 
 export function hintOf(say: Speaker, place: string): string {
-  const inStair = stairOfPlace(place) !== null;
   const key = keyOfPlace(place);
-  const name = inStair && !key.includes('.') ? `hint.stair.${key}` : `hint.${key}`;
+  const overhead = OVERHEAD.exec(key);
+  const inStair = stairOfPlace(place) !== null;
+  const own = overhead === null ? null : `overhead.hint.${overhead[2]}`;
+  const name = own ?? (inStair && !key.includes('.') ? `hint.stair.${key}` : `hint.${key}`);
   return isTextKey(name) ? say(name) : '';
 }
 

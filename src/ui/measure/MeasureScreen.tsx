@@ -24,7 +24,9 @@ export function MeasureScreen() {
 
   /** The focus in its first field is what opens it. */
   function goTo(name: ThingName): void {
-    document.getElementById(firstIdOf(name, index))?.focus();
+    const field = document.getElementById(firstIdOf(name, index));
+    if (field === null) setOpen(name);
+    else field.focus();
   }
 
   return (

@@ -5,7 +5,7 @@
 import { useStair, useWords } from '../stairOnShow';
 import { usePlannerState } from '../usePlanner';
 import { frameOf, STAIR_FRAME } from './BlankPicture';
-import { DepthPicture, HeaderPicture, LandingPicture, WidthsPicture } from './detailPictures';
+import { DepthPicture, HeaderPicture, LandingPicture, OverheadPicture, WidthsPicture } from './detailPictures';
 import { ElevationScene } from './ElevationScene';
 import { Tape, TapeValue } from './Tape';
 import { lengthAt, type ThingName } from './things';
@@ -86,6 +86,8 @@ function PictureOf({ thing }: { readonly thing: ThingName }) {
       return <HeaderPicture header={text('survey.headerDepth')} subfloor={text('survey.upperSubfloor')} />;
     case 'depth':
       return <DepthPicture text={text('survey.floorDepth')} />;
+    case 'overhead':
+      return <OverheadPicture built={plan.ok} />;
     case 'widths':
       return <WidthsPicture text={text('survey.widthFraming')} />;
   }

@@ -15,6 +15,7 @@ import { askedOf, lengthAt, stateOfKey, stateOfThing, THINGS, type Thing, type T
 
 const FinishEffects = lazy(() => import('./FinishEffects').then(({ FinishEffects }) => ({ default: FinishEffects })));
 const FallingFloor = lazy(() => import('./FallingFloor').then(({ FallingFloor }) => ({ default: FallingFloor })));
+const Overhead = lazy(() => import('./Overhead').then(({ Overhead }) => ({ default: Overhead })));
 const TapePicture = lazy(() => import('./TapePicture').then(({ TapePicture }) => ({ default: TapePicture })));
 
 interface ThingPartProps {
@@ -38,6 +39,7 @@ export function ThingPart({ thing, isOpen, onOpen, onGo }: ThingPartProps) {
   }, [isOpen]);
   const stair = job.stairs[index];
   const at = THINGS.indexOf(thing);
+  const hasOverhead = stair?.survey.obstacles !== undefined;
   return (
     <section ref={section} className={isOpen ? 'thing open' : 'thing'} aria-labelledby={title} data-thing={name}>
       <ThingHead thing={thing} id={title} isOpen={isOpen} onOpen={onOpen} />
@@ -58,6 +60,11 @@ export function ThingPart({ thing, isOpen, onOpen, onGo }: ThingPartProps) {
               <StairField key={`${index} ${key}`} fieldKey={key} kind={kind} />
             ))}
         </div>
+        {name === 'overhead' && (isOpen || hasOverhead) && (
+          <Suspense fallback={null}>
+            <Overhead />
+          </Suspense>
+        )}
         {name === 'landing' && isOpen && (
           <Suspense fallback={null}>
             <FallingFloor />
@@ -105,6 +112,9 @@ function ThingHead({ thing, id, isOpen, onOpen }: ThingHeadProps) {
 
 function Values({ thing }: { readonly thing: Thing }) {
   const { say, job, index } = useStair();
+  if (thing.name === 'overhead') {
+    return say('measure.overhead.count', { count: job.stairs[index]?.survey.obstacles?.length ?? 0 });
+  }
   const asked = askedOf(job, index, thing);
   return asked
     .map((key) => {

@@ -1,5 +1,6 @@
 /** The pictures that look closer than the whole stair: floor, header, landing place, widths. In no scale. */
 import { useWords } from '../stairOnShow';
+import { ElevationScene } from './ElevationScene';
 import { Tape, TapeValue } from './Tape';
 
 export function LandingPicture({ text }: { readonly text: string }) {
@@ -70,6 +71,23 @@ export function DepthPicture({ text }: { readonly text: string }) {
       <text className="picture-word" x="388" y="208" textAnchor="end">
         {say('measure.word.ceiling')}
       </text>
+    </>
+  );
+}
+
+/** Out from the header to both ends, and up to the underside. */
+export function OverheadPicture({ built }: { readonly built: boolean }) {
+  const { say } = useWords();
+  return (
+    <>
+      <ElevationScene built={built} />
+      <rect className="role-house" x="150" y="64" width="34" height="20" />
+      <line className="role-to-come" x1="184" y1="64" x2="184" y2="22" />
+      <Tape from={[300, 30]} to={[184, 30]} />
+      <TapeValue x={242} y={14} anchor="middle" text={say('measure.word.near')} />
+      <Tape from={[96, 214]} to={[96, 84]} />
+      <line className="role-to-come" x1="150" y1="84" x2="84" y2="84" />
+      <TapeValue x={82} y={150} anchor="end" text={say('measure.word.height')} />
     </>
   );
 }

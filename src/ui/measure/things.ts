@@ -4,7 +4,7 @@ import { placeInStair, valueAt } from '../fields/jobPlaces';
 import { finishParts, textOf } from '../fields/makings';
 import type { FieldKind } from '../form/formParts';
 
-export type ThingName = 'rise' | 'finishes' | 'landing' | 'opening' | 'header' | 'depth' | 'widths';
+export type ThingName = 'rise' | 'finishes' | 'landing' | 'opening' | 'header' | 'depth' | 'overhead' | 'widths';
 
 export interface Thing {
   readonly name: ThingName;
@@ -57,6 +57,8 @@ export const THINGS: readonly Thing[] = [
     asked: ['survey.headerDepth'],
   },
   { name: 'depth', fields: [['survey.floorDepth', 'length']], asked: ['survey.floorDepth'] },
+  // Each has fields of its own; most stairs have none.
+  { name: 'overhead', fields: [], asked: [] },
   {
     name: 'widths',
     fields: [

@@ -119,8 +119,9 @@ function LookWords({ look }: { readonly look: Look }) {
         asked: boardText(say, asked, units),
       });
     }
-    const isHead = bound.id === 'wish.headroom';
-    return say(isHead ? 'search.look.wish.headroom' : 'search.look.wish.run', {
+    const isHead = bound.id === 'wish.headroom' || bound.id === 'wish.obstacle';
+    const key = bound.id === 'wish.obstacle' ? 'obstacle' : isHead ? 'headroom' : 'run';
+    return say(`search.look.wish.${key}`, {
       reached: lengthText(reached, units, isHead ? 'down' : 'up'),
       asked: lengthText(asked, units),
     });

@@ -30,7 +30,7 @@ export function askedText(say: Speaker, bound: Bound, value: number | null, unit
   if (limit !== null) return limitWords(say, findingOf(limit, value ?? true));
   if (value === null) return '';
   if (id === 'wish.stock') return boardText(say, value, units);
-  return lengthText(value, units, id === 'wish.headroom' ? 'down' : 'up');
+  return lengthText(value, units, id === 'wish.headroom' || id === 'wish.obstacle' ? 'down' : 'up');
 }
 
 /** A rule with a figure in the words of the findings. */
@@ -42,6 +42,7 @@ function findingOf(limit: Limit, value: Finding['limit']): Finding {
 
 export function boundName(say: Speaker, { id, limit }: Bound): string {
   if (limit !== null) return ruleWords(say, id);
+  if (id === 'wish.obstacle') return say('search.wish.obstacle');
   return say(
     id === 'wish.run' ? 'search.wish.run' : id === 'wish.headroom' ? 'search.wish.headroom' : 'search.wish.longest',
   );

@@ -32,7 +32,8 @@ function recomputed({ formula, terms }: Explanation): number {
 function typed(job: JobText, key: string): unknown {
   const top = job as unknown as Record<string, unknown>;
   const start: unknown = Object.hasOwn(top, key) ? top : job.stairs[0];
-  return key.split('.').reduce((node, name) => (node as Record<string, unknown> | undefined)?.[name], start);
+  const path = key.replace(/\[(\d+)\]/g, '.$1');
+  return path.split('.').reduce((node, name) => (node as Record<string, unknown> | undefined)?.[name], start);
 }
 
 function inMm(text: unknown): number {

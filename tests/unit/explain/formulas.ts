@@ -149,6 +149,16 @@ export const FORMULAS: Readonly<Record<string, (v: Values) => number>> = {
     value(v, 'n') +
     (value(v, 'X') - (value(v, 'N') - 1) * value(v, 'G')) +
     value(v, 'tw'),
+  obstacle: sum('under - stands'),
+  obstacleUnder: sum('h - fL'),
+  'obstacleUnder.between': (v) => {
+    const place = value(v, 'X') - (value(v, 'N') - 1) * value(v, 'G') + value(v, 'n');
+    const share = (value(v, 'pf') - place) / (value(v, 'pf') - value(v, 'pn'));
+    return value(v, 'hf') + share * (value(v, 'hn') - value(v, 'hf')) - value(v, 'fL');
+  },
+  'obstacleStands.lower': () => 0,
+  'obstacleStands.flight': (v) =>
+    value(v, 'R') + (value(v, 'R') / value(v, 'G')) * (value(v, 'X') - value(v, 'p') + value(v, 'n')),
   widthFinished: (v) => value(v, 'Wf') - 2 * value(v, 'dw'),
   betweenSkirts: (v) => value(v, 'W') - 2 * value(v, 'sk'),
   treadLength: sum('Wsk - play'),
