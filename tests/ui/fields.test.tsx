@@ -6,6 +6,7 @@ import { atStep, demoWith, describedBy, field, form, openPage, retype, STEP_NAME
 
 const kicker = { width: '3 1/2 in', height: '1 1/2 in' };
 const floor = {
+  ...(demoJob.stairs[0] as (typeof demoJob.stairs)[number]).survey,
   footBelowReading: undefined,
   fallAlong: '1/4 in',
   fallAcross: '1/8 in',
