@@ -112,10 +112,15 @@ export function carryWhence(say: Speaker, origin: CarryOrigin): string {
     case 'step':
       return stepTitle(say, { name: origin.step });
     case 'measure':
+      return say('carry.from.measure', { name: nameAt(say, `number.${origin.measure}`) });
     case 'job':
     case 'default':
-      return say(`carry.from.${origin.from}`);
+      return say(`carry.from.${origin.from}`, { name: nameAt(say, `field.${origin.key}`) });
   }
+}
+
+function nameAt(say: Speaker, key: string): string {
+  return isTextKey(key) ? say(key) : key;
 }
 
 /** `comes to 648 psi; the data allows 750 psi (86 %)`. */

@@ -119,7 +119,7 @@ function givenRows({ say, plan }: LeafContext, { loads }: Carry): CellText[][] {
 function whenceText(say: Speaker, origin: CarryOrigin): string {
   if (origin.from === 'rule') return plainText([origin.source, origin.section].filter(Boolean).join(', '));
   if (origin.from === 'data') return `${say(`carry.data.${origin.what}`)} (${say(`carry.sure.${origin.confidence}`)})`;
-  return origin.from === 'job' ? say('carry.from.job') : '';
+  return origin.from === 'job' ? say('carry.typed') : '';
 }
 
 function answerRows({ say, plan }: LeafContext, { answers }: Carry): CellText[][] {

@@ -107,7 +107,8 @@ function LoadField({ name, kind, carry }: LoadFieldProps) {
     }),
   });
   const { value, unit, origin } = carry.loads[name];
-  const used = say('carry.used', { value: carryValue(value, unit, units), from: carryWhence(say, origin) });
+  const from = origin.from === 'job' ? say('carry.typed') : carryWhence(say, origin);
+  const used = say('carry.used', { value: carryValue(value, unit, units), from });
   return (
     <FieldFrame place={placeInStair(index, `carry.${name}`)} field={field} note={used}>
       {(described) => (
