@@ -3,6 +3,7 @@
  * objects in every entry, so that 500 of them cost little and no edit needs an inverse.
  */
 import type { JobText } from '../core/job/jobText';
+import { sameContent } from './saveStatus';
 
 export interface History {
   /** Oldest first: the last one is what undo returns to. */
@@ -31,8 +32,13 @@ export function edit(history: History, job: JobText, gesture: string | null): Hi
   return { past, present: job, future: [], gesture };
 }
 
+/** A gesture that came back to where it began, as text that is typed over by the same, was no step. */
 export function endGesture(history: History): History {
-  return history.gesture === null ? history : { ...history, gesture: null };
+  const { past, present, gesture } = history;
+  if (gesture === null) return history;
+  const before = past.at(-1);
+  if (before === undefined || !sameContent(before, present)) return { ...history, gesture: null };
+  return { ...history, past: past.slice(0, -1), present: before, gesture: null };
 }
 
 export function undo(history: History): History {

@@ -96,7 +96,13 @@ export function createPlanner({ firstJob, drafts, clock, view }: PlannerOptions)
   const actions: PlannerActions = {
     start,
     edit: (make, gesture) => changeHistory((history) => steps.edit(history, make(history.present), gesture)),
-    endGesture: () => store.setState(({ history }) => ({ history: steps.endGesture(history) })),
+    endGesture() {
+      const { history } = store.getState();
+      const ended = steps.endGesture(history);
+      // That a gesture has ended is nothing to be kept; that it was no step is.
+      if (ended.past === history.past) store.setState({ history: ended });
+      else changeHistory(() => ended);
+    },
     undo: () => changeHistory(steps.undo),
     redo: () => changeHistory(steps.redo),
     replaceJob: (job, fileName) =>

@@ -95,6 +95,7 @@ export const screenEn = {
   'drawing.totalRise': 'total rise, finished',
   'drawing.riseToday': 'rise today, as taped',
   'drawing.headroom': 'headroom, tightest',
+  'drawing.headroomShort': 'headroom',
   'drawing.opening': 'opening, framed',
   'drawing.totalRun': 'total run, riser to riser',
   'drawing.headerToRiser': 'riser 1 face to the header',

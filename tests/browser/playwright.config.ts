@@ -7,7 +7,7 @@ const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const PORT = process.env.PITCHBOARD_TEST_PORT ?? '4318';
 
 /** These say for themselves how large the screen is, or it is all the same to them: they are run once. */
-const OWN_SIZES = /(mainJob|looks|memory|offline)\.spec\.ts/;
+const OWN_SIZES = /(mainJob|looks|memory|offline|firstLayout)\.spec\.ts/;
 
 const browser = findBrowser(thisMachine);
 if (!browser.program) throw new Error(browser.sentence);

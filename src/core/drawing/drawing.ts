@@ -108,6 +108,7 @@ export type DrawingWord =
   | 'totalRise'
   | 'riseToday'
   | 'headroom'
+  | 'headroomShort'
   | 'opening'
   | 'totalRun'
   | 'headerToRiser'

@@ -75,14 +75,18 @@ function dimensionHeadroom({ sketch, layout, words }: Dimensioning): void {
   const top = bottom + opening.headroom;
   const content = figureOf(opening.headroom, job.units, 'down');
   const caption = captionLines(words('headroom'));
+  // On a phone the one word has to do.
+  const short = [words('headroomShort')];
   const at = (share: number) => bottom + (top - bottom) * share;
   sketch.placeFirst(
     [
       ...BREAKS.map((share) => sketch.uprightDimension(bottom, top, x, content, caption, x, share)),
       ...BREAKS.map((share) => sketch.besideDimension(bottom, top, x, content, caption, x, -1, at(share))),
       ...BREAKS.map((share) => sketch.besideDimension(bottom, top, x, content, caption, x, 1, at(share))),
-      ...[...BREAKS, 0.84, 0.9].flatMap((share) =>
-        ([-1, 1] as const).map((side) => sketch.besideDimension(bottom, top, x, content, [], x, side, at(share))),
+      ...[short, []].flatMap((each) =>
+        [...BREAKS, 0.84, 0.9].flatMap((share) =>
+          ([-1, 1] as const).map((side) => sketch.besideDimension(bottom, top, x, content, each, x, side, at(share))),
+        ),
       ),
     ].filter((group) => group !== null && textsLieBetween(group, bottom, top)),
     'headroom',
@@ -192,6 +196,9 @@ function upperPlaces({ sketch, layout, extent }: Dimensioning): readonly FinishP
   ];
 }
 
+/** A fraction without a whole number, to be read at arm's length; pixels. */
+const FINISH_SIZE = 22;
+
 /** How much is still to be laid; a question mark where nobody knows. */
 function captionFinish(
   { sketch, layout, words }: Dimensioning,
@@ -204,7 +211,7 @@ function captionFinish(
   if (!unknown && amount === 0) return;
   const caption = words(unknown ? 'notKnown' : 'floorToCome');
   const content = unknown ? ({ kind: 'digits', text: '?' } as const) : figureOf(amount, layout.job.units);
-  const size = unknown ? TYPE.main : 17;
+  const size = unknown ? TYPE.main : FINISH_SIZE;
   const gap = sketch.px(8);
   const bare = unknown ? places.map(({ at, anchor }) => [sketch.figure('number', at, anchor, content, size)]) : [];
   const worded = places.map(({ at, anchor }): readonly Mark[] => {

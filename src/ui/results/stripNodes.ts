@@ -35,7 +35,7 @@ function rowNodes(row: StripRow, strip: StripLayout, limit: number | null, words
 
 function limitNodes(right: number, strip: StripLayout, limit: number, { say, units }: StripWords): SvgNode[] {
   const { bandTop, bandBottom } = strip;
-  const place = { x: right + 12, y: (bandTop + bandBottom) / 2, anchor: 'start', size: 17 } as const;
+  const place = { x: right + 12, y: (bandTop + bandBottom) / 2, anchor: 'start', size: 22 } as const;
   return [
     ...[bandTop, bandBottom].map((y) => node('line', { class: 'strip-limit', x1: 0, x2: right + 4, y1: y, y2: y })),
     node('text', { class: 'role-caption', x: right + 8, y: bandTop - 10, 'font-size': 14 }, say('strip.limit')),

@@ -30,6 +30,12 @@ describe('one entry a gesture', () => {
     expect(names(edit(endGesture(edit(startHistory(a), b, 'rise')), c, 'rise'))).toBe('a b [c]');
   });
 
+  test('a gesture that comes back to where it began is no step', () => {
+    const there = edit(edit(startHistory(a), b, 'rise'), jobNamed('a'), 'rise');
+    expect(names(endGesture(there))).toBe('[a]');
+    expect(endGesture(there).present).toBe(a);
+  });
+
   test.each([
     ['undo', (history: History) => redo(undo(history))],
     ['redo', (history: History) => undo(redo(history))],
