@@ -13,6 +13,7 @@ import { rulesEn, rulesUk } from './rules.en';
 import { screenEn } from './screen.en';
 import { searchEn, searchUk } from './search.en';
 import { ukTerms } from './ukTerms';
+import { ukWork } from './ukWork';
 
 /** US words for the trade, or UK ones. */
 export type Terms = 'us' | 'uk';
@@ -31,7 +32,17 @@ export type TextKey = keyof typeof us;
 
 export const CATALOGUES: Readonly<Record<Terms, Readonly<Partial<Record<TextKey, string>>>>> = {
   us,
-  uk: { ...ukTerms, ...rulesUk, ...measuredUk, ...explainUk, ...formulasUk, ...carryUk, ...paperUk, ...searchUk },
+  uk: {
+    ...ukWork,
+    ...ukTerms,
+    ...rulesUk,
+    ...measuredUk,
+    ...explainUk,
+    ...formulasUk,
+    ...carryUk,
+    ...paperUk,
+    ...searchUk,
+  },
 };
 
 /**
