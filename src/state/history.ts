@@ -3,7 +3,7 @@
  * objects in every entry, so that 500 of them cost little and no edit needs an inverse.
  */
 import type { JobText } from '../core/job/jobText';
-import { sameContent } from './saveStatus';
+import { sameContent } from './sameContent';
 
 export interface History {
   /** Oldest first: the last one is what undo returns to. */

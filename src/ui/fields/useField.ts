@@ -3,7 +3,7 @@ import { useMemo, useSyncExternalStore } from 'react';
 import type { JobText } from '../../core/job/jobText';
 import type { Problem } from '../../core/result';
 import { job as jobOf } from '../../state/plannerStore';
-import { sameContent } from '../../state/saveStatus';
+import { sameContent } from '../../state/sameContent';
 import { useBench, usePlannerState } from '../usePlanner';
 import { valueAt } from './jobPlaces';
 import { judgeMaking, type Making } from './judgeTyping';

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { compareWithFile, sameContent } from '../../../src/state/saveStatus';
+import { sameContent } from '../../../src/state/sameContent';
+import { compareWithFile } from '../../../src/state/saveStatus';
 import { jobNamed } from './sampleJobs';
 
 const saved = jobNamed('Boathouse');

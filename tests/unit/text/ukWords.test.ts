@@ -25,7 +25,10 @@ test('no UK form holds a word of the US trade', () => {
 });
 
 test('a UK form fills in what its US form fills in', () => {
-  const values = (text: string) => [...new Set([...text.matchAll(/\{(\w+)(?=[,}])/g)].map(([, name]) => name))].sort();
+  const values = (text: string) =>
+    [...new Set([...text.matchAll(/\{(\w+)(?=[,}])/g)].map(([, name]) => name ?? ''))].toSorted((a, b) =>
+      a.localeCompare(b),
+    );
   for (const [key, text] of Object.entries(CATALOGUES.uk)) {
     expect(values(text), key).toEqual(values(CATALOGUES.us[key as TextKey] ?? ''));
   }
