@@ -119,7 +119,11 @@ function isMost(field: string): boolean {
 }
 
 function amount(say: Speaker, unit: Finding['unit'], value: number, rounding: Rounding): string {
-  if (unit === 'in') return `${tapeText(tapeNumber(value * toMm(inch(1)), THIRTY_SECOND, rounding))} in`;
+  if (unit === 'in') {
+    const shown = tapeText(tapeNumber(value * toMm(inch(1)), THIRTY_SECOND, rounding));
+    // A thirty-second alone is no nothing with a bit: it is said as it is.
+    return `${shown === '0 +' ? '1/32' : shown} in`;
+  }
   const figure = tidy(value, rounding);
   const key = UNIT_WORDS[unit];
   if (key !== undefined) return say(key, { value: figure });

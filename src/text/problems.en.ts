@@ -41,7 +41,9 @@ export const problemsEn = {
   'problem.tapeDoubt.tooMuch':
     'a tape that may be out by more than {mostMm} settles nothing; write what yours may be out, such as "1/16 in" or "1 mm"',
   'problem.local.value':
-    '"{found}" cannot be read as this limit; write it as the rule has it: a length with its unit such as "8 1/4 in", an angle such as "42 deg", a slope such as "1:48", yes or no, or a plain number where it counts something',
+    '"{found}" cannot be read as this limit; write {kind, select, length {a length with its unit, such as "8 1/4 in" or "210 mm"} angle {an angle up to plumb, such as "42 deg"} slope {a slope, such as "1:48"} count {a whole number, such as "16"} yesNo {yes or no} load {a load in the unit of the rule, such as "40 psf"} other {it as the rule has it: a length with its unit such as "8 1/4 in", an angle such as "42 deg", a slope such as "1:48", yes or no, or a plain number where it counts something}}',
+  'problem.local.negative':
+    '"{found}" is less than nothing, which limits no stair; write {kind, select, length {a length with its unit, such as "8 1/4 in" or "210 mm"} angle {an angle, such as "42 deg"} other {a figure of nothing or more}}',
   'problem.local.crossed':
     '{least} asks for at least {leastValue} and {most} for at most {mostValue}: no stair can have both; change one of them',
 
@@ -134,6 +136,8 @@ export const problemsEn = {
   'note.packMissingLocal': 'only the local limits were checked: this program has no rule pack "{pack}"',
   'note.localUnknown':
     'the local limit on "{field}" has no effect: this program knows no rule of that name; see docs/rule-packs.md',
+  'note.localCrossed':
+    '{least} asks for at least {leastValue} and {most} for at most {mostValue}, one by these rules and one by the local limits: no stair can meet both',
   'note.profileMissing': 'the rule pack has no such profile; its usual one was used, if it has any',
   'note.softCovering': 'soft covering is noted and not counted: these rules measure to the hard surface',
 } as const;

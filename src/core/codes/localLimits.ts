@@ -46,7 +46,9 @@ export function readLocals(
     const model = rows.find(({ exact }) => exact !== null) ?? rows[0];
     const figure = readerFor(local.field, model?.unit)(local.value.trim());
     if (figure !== null) return [limitOf(local, figure, model)];
-    problems.push(problem(`rules.local[${index}].value`, 'local.value', { found: local.value }));
+    const code = /^[-\u2212]/.test(local.value.trim()) ? 'local.negative' : 'local.value';
+    const kind = wantedKind(local.field, model?.unit);
+    problems.push(problem(`rules.local[${index}].value`, code, { found: local.value, kind }));
     return [];
   });
   return problems.length > 0 ? failure(problems) : success(limits);
@@ -66,6 +68,38 @@ export function crossedLocals(limits: readonly Limit[], texts: readonly LocalRul
       mostValue: (texts[other] as LocalRuleText).value,
     };
     return [problem(`rules.local[${Math.max(at, other)}].value`, 'local.crossed', values)];
+  });
+}
+
+/** What a text would have to be, in one word, for the sentence that refuses it. */
+function wantedKind(field: string, unit: RuleUnit | undefined): string {
+  if (unit === undefined || unit === 'text' || unit === 'rule' || unit === 'none') return kindOf(field) ?? 'any';
+  if (isLength(unit)) return 'length';
+  return KIND_OF_UNIT[unit] ?? 'load';
+}
+
+const KIND_OF_UNIT: Readonly<Partial<Record<RuleUnit, string>>> = {
+  deg: 'angle',
+  count: 'count',
+  bool: 'yesNo',
+  '1:n': 'slope',
+};
+
+export interface Crossing {
+  readonly least: Limit;
+  readonly most: Limit;
+}
+
+/**
+ * A local limit and one of the pack's that no stair can both meet. It is no mistake of the file's, for a
+ * place may have changed one without the other: it is said, and the stair is laid out.
+ */
+export function crossedWithPack(limits: readonly Limit[]): readonly Crossing[] {
+  return limits.flatMap((least) => {
+    const name = mostOf(least.field);
+    const most = limits.find(({ field }) => field === name);
+    if (most === undefined || (least.confidence === 'local') === (most.confidence === 'local')) return [];
+    return isOver(least, most) ? [{ least, most }] : [];
   });
 }
 

@@ -6,7 +6,8 @@ import type { CheckFault } from '../check/checkLayout';
 import { checkLayout } from '../check/checkLayout';
 import { type PrintedSheet, printedSheet } from '../check/printedSheet';
 import { kindOf } from '../codes/fieldKinds';
-import { chooseRules, limitFor, type RulePack, type RuleSet } from '../codes/rulePack';
+import { crossedWithPack } from '../codes/localLimits';
+import { chooseRules, type Limit, limitFor, type RulePack, type RuleSet } from '../codes/rulePack';
 import type { TasteRule } from '../codes/rules';
 import type { JobText } from '../job/jobText';
 import { readStair } from '../job/readStair';
@@ -80,6 +81,11 @@ function ruleNotes(rules: RuleSet): Note[] {
     ({ field, confidence, replaced }) => confidence === 'local' && !replaced && kindOf(field) === undefined,
   );
   for (const { field } of unknown) notes.push({ code: 'note.localUnknown', values: { field } });
+  for (const { least, most } of crossedWithPack(rules.limits)) {
+    const said = ({ value, unit }: Limit) => (unit === 'count' ? String(value) : `${String(value)} ${unit}`);
+    const values = { least: least.field, leastValue: said(least), most: most.field, mostValue: said(most) };
+    notes.push({ code: 'note.localCrossed', values });
+  }
   if (rules.pack !== null && rules.profileMissing) notes.push({ code: 'note.profileMissing', values: {} });
   return notes;
 }

@@ -3,13 +3,14 @@
  * top of them. Risers, run, top and board of the stair in hand are what the search varies; all else of the
  * job stays as it is typed.
  */
+import { doubtIn } from '../codes/measures';
 import { chooseRules, type RuleSet } from '../codes/rulePack';
 import type { JobText, StringerTop } from '../job/jobText';
 import { readStair } from '../job/readStair';
 import type { StairJob } from '../job/stairJob';
 import type { LayoutLimits } from '../layout/flight';
 import { riseAtReading } from '../layout/slope';
-import { limitsOf, type RuleBook } from '../plan/planStair';
+import { limitsOf, type RuleBook, type TapeDoubt } from '../plan/planStair';
 import { failure, problem, type Result, success } from '../result';
 import { STOCK_LENGTHS } from '../stringer/board';
 import { compare, type Exact, inchMm, sign, toMm } from '../units/exact';
@@ -55,7 +56,7 @@ export function askSearch(
   index: number,
   book: RuleBook,
   wishes: Wishes,
-  doubt: Exact | null = null,
+  doubt: TapeDoubt = null,
 ): Result<Search> {
   const rules = chooseRules({ ...job.rules, pack: job.rules?.pack ?? book.defaultPack }, book.findPack);
   const stair = readStair(job, index);
@@ -68,7 +69,7 @@ export function askSearch(
     return failure([problem(place, 'rise.notPositive', { totalRiseMm: toMm(totalRise) })]);
   }
   const limits = limitsOf(rules.value);
-  return success({ job: stair.value, rules: rules.value, limits, wishes: inOrder(wishes), doubt });
+  return success({ job: stair.value, rules: rules.value, limits, wishes: inOrder(wishes), doubt: doubtIn(stair.value, doubt) });
 }
 
 /** What the head is to have: what the rules ask or what is wished, whichever is more; null where neither says. */

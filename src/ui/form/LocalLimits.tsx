@@ -5,6 +5,7 @@ import type { Limit, RuleUnit } from '../../core/codes/rulePack';
 import type { LocalRuleText } from '../../core/job/jobText';
 import type { Problem } from '../../core/result';
 import { figureText, ruleWords } from '../../text/findingText';
+import { sayProblem } from '../../text/say';
 import { ChoiceField } from '../fields/ChoiceField';
 import { FieldFrame } from '../fields/FieldFrame';
 import { withValue } from '../fields/jobPlaces';
@@ -21,10 +22,11 @@ import { isLength, valueText } from './limitTexts';
 
 export function LocalLimits() {
   const { planner, typing } = useBench();
-  const { say, job, plan } = useStair();
+  const { say, job, plan, units } = useStair();
   const list = job.rules?.local ?? [];
   const limits = plan.ok ? plan.value.rules.limits : [];
   const open = openFields(limits);
+  const said = plan.ok ? plan.value.notes.filter(({ code }) => code.startsWith('note.local')) : [];
 
   /** One step of undo. */
   function become(next: readonly LocalRuleText[]): readonly Problem[] {
@@ -57,6 +59,11 @@ export function LocalLimits() {
             {say('local.removeShort')}
           </button>
         </div>
+      ))}
+      {said.map((note) => (
+        <p className="caution" key={JSON.stringify(note)}>
+          {sayProblem(say, note, units)}
+        </p>
       ))}
       <AddLimit
         fields={open.filter(({ field }) => !list.some((local) => local.field === field))}

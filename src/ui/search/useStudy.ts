@@ -1,12 +1,11 @@
 /** The search for the stair on show: begun anew whenever stair, rules or wishes change, and done in slices. */
 import { useEffect, useMemo, useState } from 'react';
-import { USUAL_TAPE_DOUBT } from '../../core/codes/measures';
 import type { Problem } from '../../core/result';
 import type { ReadWishes } from '../../core/search/readWishes';
 import { type Study, studyLayouts } from '../../core/search/study';
 import type { Asked } from '../../core/search/tryWay';
 import { askSearch } from '../../core/search/wishes';
-import { BOOK, useStair } from '../stairOnShow';
+import { BOOK, TAPE_DOUBT, useStair } from '../stairOnShow';
 import { inSlices } from './slices';
 
 export interface Studied {
@@ -24,11 +23,11 @@ export interface StudyOnShow {
 const NONE: readonly Problem[] = [];
 
 export function useStudy({ wishes, order }: ReadWishes): StudyOnShow {
-  const { job, index, plan, units } = useStair();
+  const { job, index, plan } = useStair();
   // The plan stands for the rules it was made with: when they come, it is another one.
   const asking = useMemo(
-    () => (plan.ok || plan.problems.length > 0 ? askSearch(job, index, BOOK, wishes, USUAL_TAPE_DOUBT[units]) : null),
-    [job, index, plan, wishes, units],
+    () => (plan.ok || plan.problems.length > 0 ? askSearch(job, index, BOOK, wishes, TAPE_DOUBT) : null),
+    [job, index, plan, wishes],
   );
   const asked = useMemo<Asked | null>(
     () => (asking?.ok ? { job, index, book: BOOK, search: asking.value } : null),

@@ -4,7 +4,9 @@ import { findOn } from '../../../src/core/codes/findings';
 import { judge } from '../../../src/core/codes/judge';
 import { chooseRules, type Limit, type RulePack, type RuleRow, type RuleUnit } from '../../../src/core/codes/rulePack';
 import type { LocalRuleText } from '../../../src/core/job/jobText';
+import type { Problem } from '../../../src/core/result';
 import { inch } from '../../../src/core/units/exact';
+import { sayProblem, speakerFor } from '../../../src/text/say';
 import { answerOf, changed, faultsOf, LOFT, planOf, refusalOf } from '../../fixtures/stairs';
 
 const row = (field: string, value: RuleRow['value'], unit: RuleUnit): RuleRow => ({
@@ -113,7 +115,6 @@ describe('a local value is read as what its rule holds', () => {
     ['walkingSurface.slope.max', '1:'],
     ['openRiser.allowed', 'perhaps'],
     ['openRiser.allowed', '1'],
-    ['flight.maxRisers', '-3'],
     ['load.uniform', '60 lbf'],
     ['tread.max', '14'],
     ['width.min', 'wide'],
@@ -128,6 +129,37 @@ describe('a local value is read as what its rule holds', () => {
       ok: false,
       problems: [{ code: 'local.value', values: { found: value } }],
     });
+  });
+
+  test.each([
+    ['riser.max', '-8 in', 'length'],
+    ['flight.maxRisers', '-3', 'count'],
+    ['pitch.max', '-42 deg', 'angle'],
+    ['load.uniform', '\u221240 psf', 'load'],
+  ])('%s %j is less than nothing, and is said to be', (field, value, kind) => {
+    expect(chosen([{ field, value }])).toMatchObject({
+      ok: false,
+      problems: [{ place: 'rules.local[0].value', code: 'local.negative', values: { found: value, kind } }],
+    });
+  });
+
+  test.each([
+    ['riser.max', '8 deg', 'a length with its unit, such as "8 1/4 in" or "210 mm"'],
+    ['riser.max', '8', 'a length with its unit'],
+    ['pitch.max', '42 in', 'an angle up to plumb, such as "42 deg"'],
+    ['pitch.max', '95 deg', 'an angle up to plumb'],
+    ['flight.maxRisers', '16 in', 'a whole number, such as "16"'],
+    ['openRiser.allowed', '4 in', 'yes or no'],
+    ['walkingSurface.slope.max', '2 percent', 'a slope, such as "1:48"'],
+    ['load.uniform', '40 in', 'a load in the unit of the rule'],
+    ['somewhere.new', 'words', 'it as the rule has it'],
+  ])('%s %j: the sentence says what would be right', (field, value, right) => {
+    const reading = chosen([{ field, value }]);
+    if (reading.ok) throw new Error('taken');
+    const [found] = reading.problems;
+    const words = sayProblem(speakerFor('us'), found as Problem, 'imperial');
+    expect(words).toContain(`"${value}"`);
+    expect(words).toContain(right);
   });
 
   test('what it stands in place of stays beside it, and what the row is for still holds', () => {
@@ -200,6 +232,21 @@ describe('local rules that contradict each other', () => {
     ['the pack’s own most, which this place may not know', locals(['riser.min', '9 in'])],
   ])('%s: not refused', (_, local) => {
     expect(chosen(local).ok).toBe(true);
+  });
+
+  test('one that crosses the pack is laid out, and it is said that no stair can meet both', () => {
+    const notesOf = (...local: [string, string][]) =>
+      planOf(changed(LOFT, { rules: { pack: 'irc-2021', local: locals(...local) } })).notes.filter(
+        ({ code }) => code === 'note.localCrossed',
+      );
+    expect(notesOf(['riser.min', '8 in'])).toEqual([
+      {
+        code: 'note.localCrossed',
+        values: { least: 'riser.min', leastValue: '8 in', most: 'riser.max', mostValue: '7.75 in' },
+      },
+    ]);
+    expect(notesOf(['handrail.height.max', '30 in'])).toHaveLength(1);
+    expect(notesOf(['riser.min', '4 in'], ['nosing.max', '19.05 mm'])).toEqual([]);
   });
 
   test('the command says both in one line', () => {
