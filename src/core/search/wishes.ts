@@ -69,7 +69,13 @@ export function askSearch(
     return failure([problem(place, 'rise.notPositive', { totalRiseMm: toMm(totalRise) })]);
   }
   const limits = limitsOf(rules.value);
-  return success({ job: stair.value, rules: rules.value, limits, wishes: inOrder(wishes), doubt: doubtIn(stair.value, doubt) });
+  return success({
+    job: stair.value,
+    rules: rules.value,
+    limits,
+    wishes: inOrder(wishes),
+    doubt: doubtIn(stair.value, doubt),
+  });
 }
 
 /** What the head is to have: what the rules ask or what is wished, whichever is more; null where neither says. */

@@ -128,7 +128,6 @@ describe('local rules', () => {
     ['riser.max', '8'],
     ['riser.max', ''],
     ['tread.min', '240'],
-    ['riser.max', '-8 in'],
     ['flight.maxRisers', '12 in'],
     ['flight.maxRisers', 'twelve'],
     ['scope', '  '],
