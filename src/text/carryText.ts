@@ -1,7 +1,8 @@
 /** The screening in words and figures, for a page and for paper: values in the job's units, sums, and whose figures. */
 import type { PublishedFigure } from '../core/carry/lumber';
-import type { CarryAnswer } from '../core/carry/screenCarry';
+import type { Carry, CarryAnswer } from '../core/carry/screenCarry';
 import type { CarryOrigin, CarryStep, CarryTerm, CarryUnit } from '../core/carry/working';
+import type { StairPlan } from '../core/plan/planStair';
 import { inchMm } from '../core/units/exact';
 import type { UnitSystem } from '../core/units/length';
 import { poundsToNewtons, psfToKpa, psiToMpa } from '../core/units/load';
@@ -148,4 +149,33 @@ export function printedFigure({ value, unit }: PublishedFigure, own: string, uni
   if (unit === 'count') return String(value);
   const printed = `${value} ${unit}`;
   return (unit === 'mm') === (units === 'metric') ? printed : `${printed} = ${own}`;
+}
+
+/** What the screening was told, and what it took where it was not: each with its name. */
+export function toldRows(say: Speaker, { layout }: Pick<StairPlan, 'layout'>, { loads }: Carry): [string, string][] {
+  const { carry: told, units } = layout.job;
+  const choice = (name: 'species' | 'grade' | 'service', value: string | null) => {
+    if (value === null) return say('choice.carry.notSaid');
+    const key = `choice.carry.${name}.${value}`;
+    return isTextKey(key) ? say(key) : say('choice.carry.unlisted', { name: value });
+  };
+  const load = ({ value, unit, origin }: CarryTerm) => `${carryValue(value, unit, units)}: ${shortWhence(say, origin)}`;
+  return [
+    [say('field.carry.species'), choice('species', told.species)],
+    [say('field.carry.grade'), choice('grade', told.grade)],
+    [say('field.carry.service'), choice('service', told.service)],
+    [say('field.carry.treatment'), say(`choice.carry.treatment.${told.treatment ?? 'usual'}`)],
+    [say('field.carry.support'), say(`choice.carry.support.${told.support ?? 'free-standing'}`)],
+    [say('field.carry.duration'), say(`choice.carry.duration.${told.duration ?? 'occupancy'}`)],
+    [say('field.carry.live'), load(loads.live)],
+    [say('field.carry.point'), load(loads.point)],
+    [say('field.carry.dead'), load(loads.dead)],
+  ];
+}
+
+/** On one line where it can be. */
+function shortWhence(say: Speaker, origin: CarryOrigin): string {
+  if (origin.from === 'rule') return [origin.source, origin.section].filter((part) => part !== '').join(', ');
+  if (origin.from === 'data') return `${say(`carry.data.${origin.what}`)} (${say(`carry.sure.${origin.confidence}`)})`;
+  return say('carry.typed');
 }

@@ -98,6 +98,8 @@ describe('what the stringer can carry', () => {
     const part = within(await screen.findByRole('region', { name: 'What the stringer can carry' }));
     expect(await part.findByText('comes to 1570 psi; the data allows 863 psi (183 %)')).toBeTruthy();
     expect(part.queryByRole('combobox')).toBeNull();
+    expect(part.getByText('Species').nextElementSibling?.textContent).toBe('Southern Pine');
+    expect(part.getByText('Dead load').nextElementSibling?.textContent).toBe('10 psf: usual dead load (from a copy)');
   });
 
   it('says in UK words what the UK trade calls otherwise', async () => {

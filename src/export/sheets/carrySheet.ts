@@ -11,8 +11,17 @@ import { PageSketch, PRINT } from '../../core/drawing/pageSketch';
 import { tapeText } from '../../core/units/format';
 import type { UnitSystem } from '../../core/units/length';
 import type { Rounding } from '../../core/units/rounding';
-import { answerValue, carrySum, carryValue, printedFigure, shareText, stepTitle, symbolOf } from '../../text/carryText';
-import { isTextKey, type Speaker } from '../../text/say';
+import {
+  answerValue,
+  carrySum,
+  carryValue,
+  printedFigure,
+  shareText,
+  stepTitle,
+  symbolOf,
+  toldRows,
+} from '../../text/carryText';
+import type { Speaker } from '../../text/say';
 import { plainText } from '../plainText';
 import { drawingWords, type Leaf, type LeafContext, type LeafMaker, placeDrawing, viewFor } from './leaf';
 import { listLeaves, NO_SCALE } from './listLeaves';
@@ -52,7 +61,7 @@ function summary(context: LeafContext, carry: Carry): Leaf {
       { head: say('carry.given'), width: width * 0.28 },
       { head: '', width: width * 0.72 },
     ],
-    givenRows(context, carry),
+    toldRows(say, plan, carry).map(([name, text]) => [words(name), words(plainText(text), true)]),
     SMALL,
   );
   drawTable(
@@ -90,36 +99,6 @@ function remarks(say: Speaker, { member, gap, answers }: Carry): string[] {
     ...(answers.some((answer) => answer.gap === 'hardware') ? [say('carry.gap.hardware')] : []),
     `${say('carry.notLooked')}: ${NOT_LOOKED.map((each) => say(`carry.not.${each}`)).join('; ')}.`,
   ];
-}
-
-function givenRows({ say, plan }: LeafContext, { loads }: Carry): CellText[][] {
-  const told = plan.layout.job.carry;
-  const { units } = plan.layout.job;
-  const choice = (name: 'species' | 'grade' | 'service', value: string | null) => {
-    const key = `choice.carry.${name}.${value ?? ''}`;
-    return value === null ? say('choice.carry.notSaid') : isTextKey(key) ? say(key) : unlisted(value);
-  };
-  const unlisted = (name: string) => say('choice.carry.unlisted', { name: plainText(name) });
-  const load = (term: Carry['loads']['live']) =>
-    `${carryValue(term.value, term.unit, units)}: ${whenceText(say, term.origin)}`;
-  return [
-    ['field.carry.species', choice('species', told.species)],
-    ['field.carry.grade', choice('grade', told.grade)],
-    ['field.carry.service', choice('service', told.service)],
-    ['field.carry.treatment', say(`choice.carry.treatment.${told.treatment ?? 'usual'}`)],
-    ['field.carry.support', say(`choice.carry.support.${told.support ?? 'free-standing'}`)],
-    ['field.carry.duration', say(`choice.carry.duration.${told.duration ?? 'occupancy'}`)],
-    ['field.carry.live', load(loads.live)],
-    ['field.carry.point', load(loads.point)],
-    ['field.carry.dead', load(loads.dead)],
-  ].map(([name, text]) => [words(say(name as 'field.carry.dead')), words(text as string, true)]);
-}
-
-/** Where a load comes from, on one line where it can be. */
-function whenceText(say: Speaker, origin: CarryOrigin): string {
-  if (origin.from === 'rule') return plainText([origin.source, origin.section].filter(Boolean).join(', '));
-  if (origin.from === 'data') return `${say(`carry.data.${origin.what}`)} (${say(`carry.sure.${origin.confidence}`)})`;
-  return origin.from === 'job' ? say('carry.typed') : '';
 }
 
 function answerRows({ say, plan }: LeafContext, { answers }: Carry): CellText[][] {

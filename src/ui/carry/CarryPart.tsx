@@ -1,11 +1,13 @@
 /** What the stringer can carry: what it is told, what comes out, whose figures, and the working. */
 import { useEffect, useState } from 'react';
 import type { LumberBook } from '../../core/carry/lumber';
-import { screenCarry } from '../../core/carry/screenCarry';
+import { type Carry, screenCarry } from '../../core/carry/screenCarry';
 import type { StairPlan } from '../../core/plan/planStair';
 import { loadLumber } from '../../packs/lumber/lumber';
 import '../../text/lateCarry';
 import '../../text/lateFindings';
+import { toldRows } from '../../text/carryText';
+import { Rows, WordsRow } from '../results/Sheet';
 import { useStair } from '../stairOnShow';
 import { CarryAnswers } from './CarryAnswers';
 import { CarryFields } from './CarryFields';
@@ -45,7 +47,7 @@ function Screened({ plan, book, isStill }: Required<CarryPartProps> & { readonly
   const carry = screenCarry(plan, book);
   return (
     <>
-      {!isStill && <CarryFields book={book} carry={carry} />}
+      {isStill ? <Told plan={plan} carry={carry} /> : <CarryFields book={book} carry={carry} />}
       <CarryAnswers plan={plan} carry={carry} isStill={isStill} />
       <Published carry={carry} />
       {!isStill && <CarryWorking carry={carry} />}
@@ -56,6 +58,19 @@ function Screened({ plan, book, isStill }: Required<CarryPartProps> & { readonly
         ))}
       </ul>
     </>
+  );
+}
+
+function Told({ plan, carry }: { readonly plan: StairPlan; readonly carry: Carry }) {
+  const { say } = useStair();
+  return (
+    <Rows>
+      {toldRows(say, plan, carry).map(([name, text]) => (
+        <WordsRow key={name} words={name}>
+          {text}
+        </WordsRow>
+      ))}
+    </Rows>
   );
 }
 
