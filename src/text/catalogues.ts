@@ -78,6 +78,7 @@ const SOON: readonly string[] = [
   'problem.pack',
   'problem.tapeDoubt',
   'overhead',
+  'window',
   'measure.overhead',
   ...['slope', 'foot', 'obstacle'].map((word) => `problem.${word}`),
   ...['readingFromHeader', 'fallAlong', 'fallAlongOver', 'fallAcross', 'fallAcrossOver'].flatMap((key) => [

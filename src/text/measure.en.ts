@@ -101,6 +101,24 @@ export const measureEn = {
   'overhead.hint.heightFar': 'only where its underside slopes',
   'overhead.hint.clearance': 'left out: the headroom of the rules',
 
+  'window.title': 'How thick they may come out',
+  'window.lead': 'with the stair cut as it is laid out now, so that every riser stays within the rules:',
+  'window.lower': 'lower floor',
+  'window.upper': 'upper floor',
+  'window.tread': 'tread, all of it',
+  'window.between': 'from {least} to {most}',
+  'window.least': '{least} or more',
+  'window.most': '{most} or less',
+  'window.only': 'just {least}',
+  'window.any': 'any: these rules set no figure',
+  'window.none': 'no thickness does it: the risers are out of the rules as they are',
+  'window.driver':
+    'Ask about the {surface} first: of what is not known yet it moves the first riser most, by up to {by} over the usual thicknesses.',
+  'window.driver.last':
+    'Ask about the {surface} first: it leaves the first riser alone, and moves the last one by up to {by} over the usual thicknesses.',
+  'window.onSheet': 'Within the rules: {surface}',
+  'window.askFirst': 'Ask about first',
+
   'measure.guess': 'A stair in dashes: nothing of it has been measured yet.',
   'measure.word.lower': 'lower floor',
   'measure.word.upper': 'upper floor',

@@ -12,7 +12,7 @@ export type StepChange =
 /** Undefined: left out from then on, so that what is usual counts. */
 export type KeyChange =
   | StepChange
-  | { readonly key: 'stringer.stockDepth'; readonly value: string }
+  | { readonly key: 'stringer.stockDepth' | 'survey.floorDepth'; readonly value: string }
   | { readonly key: 'stringer.top'; readonly value: StringerTop }
   | { readonly key: 'stringer.hanger' | 'stringer.topTreadRun'; readonly value: undefined };
 

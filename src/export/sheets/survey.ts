@@ -1,6 +1,9 @@
 /** Every reading as it was typed, with room to measure it again: numbers without a source are where jobs go wrong. */
 import type { FinishText, StairText } from '../../core/job/jobText';
+import { unknownDrivers } from '../../core/layout/unknownDrivers';
+import { finishWindows } from '../../core/plan/finishWindows';
 import { isTextKey } from '../../text/say';
+import { windowWords } from '../../text/windowText';
 import { plainText } from '../plainText';
 import type { LeafContext, LeafMaker } from './leaf';
 import { listLeaves } from './listLeaves';
@@ -39,6 +42,8 @@ export const makeSurvey: LeafMaker = (context) => {
   const rows = Object.entries(GROUPS).flatMap(([group, keys]) =>
     keys.flatMap((key) => (stair === undefined ? [] : rowOf(context, stair, `${group}.${key}`))),
   );
+  if (stair !== undefined) rows.push(...overheadRows(context, stair));
+  rows.push(...windowRows(context));
   return listLeaves(context, {
     title: say('sheets.survey'),
     under: say('sheets.survey.under'),
@@ -57,6 +62,42 @@ export const makeSurvey: LeafMaker = (context) => {
 
 /** Of a floor that is level nobody needs to say where on it the tape stood, or over what it was found so. */
 const OF_SLOPE = ['survey.readingFromHeader', 'survey.fallAlongOver', 'survey.fallAcrossOver'];
+
+/** What the floors may come out as, for those who lay them, and which unknown to ask about first. */
+function windowRows({ say, plan }: LeafContext): CellText[][] {
+  const { units } = plan.layout.job;
+  const [driver] = unknownDrivers(plan.layout);
+  const row = (what: string, value: string, note: string) => [
+    words(what),
+    words(value, true),
+    words(note),
+    BLANK,
+    BLANK,
+    BLANK,
+  ];
+  return [
+    ...finishWindows(plan).map(({ surface, window }) =>
+      row(
+        say('window.onSheet', { surface: say(`window.${surface}`) }),
+        windowWords(say, window, units),
+        say('window.keeps'),
+      ),
+    ),
+    ...(driver === undefined ? [] : [row(say('window.askFirst'), say(`window.${driver.surface}`))]),
+  ];
+}
+
+/** Each thing overhead, as it was typed. */
+function overheadRows({ say }: LeafContext, stair: StairText): CellText[][] {
+  return (stair.survey.obstacles ?? []).flatMap((obstacle, at) =>
+    (['near', 'far', 'height', 'heightFar', 'clearance'] as const).flatMap((name) => {
+      const typed = obstacle[name];
+      if (typed === undefined) return [];
+      const what = say(`overhead.${name}`, { number: at + 1 });
+      return [[words(what), words(plainText(typed), true), words(plainText(obstacle.name ?? '')), BLANK, BLANK, BLANK]];
+    }),
+  );
+}
 
 /** A key that is not given and has no usual size does not concern this stair. */
 function rowOf({ say, plan }: LeafContext, stair: StairText, key: string): CellText[][] {

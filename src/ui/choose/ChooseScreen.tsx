@@ -19,6 +19,7 @@ import { useAlternatives, useTaking } from './useAlternatives';
 import './choose.css';
 import './cardSizes.css';
 
+const SolveFor = lazy(() => import('./SolveFor').then(({ SolveFor }) => ({ default: SolveFor })));
 const SearchPart = lazy(() => import('../search/SearchPart').then(({ SearchPart }) => ({ default: SearchPart })));
 
 export function ChooseScreen() {
@@ -81,6 +82,11 @@ const Choices = memo(function Choices({ onTake }: ChoicesProps) {
       {all.length === 0 && <p className="sheet">{say('choose.noneYet')}</p>}
       {width >= COLUMNS_FROM && side}
       {plan.ok && <Cures plan={plan.value} onTake={onTake} />}
+      {plan.ok && (
+        <Suspense fallback={null}>
+          <SolveFor plan={plan.value} onTake={onTake} />
+        </Suspense>
+      )}
       <Suspense fallback={<p className="sheet">{say('choose.searching')}</p>}>
         <SearchPart onTake={onTake} />
       </Suspense>

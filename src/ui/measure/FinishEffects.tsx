@@ -1,11 +1,13 @@
 /** What each likely thickness of a finish that nobody has decided would do to the first and the last riser. */
-import { limitFor } from '../../core/codes/rulePack';
 import { figureOf } from '../../core/drawing/figures';
 import { type FinishSurface, likelyFinishes } from '../../core/layout/finishEffect';
+import { unknownDrivers } from '../../core/layout/unknownDrivers';
+import { finishWindows, riserLimits } from '../../core/plan/finishWindows';
 import type { StairPlan } from '../../core/plan/planStair';
-import { toMm } from '../../core/units/exact';
+import { windowWords } from '../../text/windowText';
 import { type Answer, AnswerTag } from '../findings/AnswerTag';
 import { Figure } from '../numbers/Figure';
+import { lengthText } from '../numbers/figures';
 import { useStair, useWords } from '../stairOnShow';
 import { stateOfKey } from './things';
 
@@ -18,9 +20,45 @@ const SURFACES: readonly (readonly [surface: FinishSurface, key: string])[] = [
 export function FinishEffects() {
   const { job, index, plan } = useStair();
   if (!plan.ok) return null;
-  return SURFACES.filter(([, key]) => stateOfKey(job, index, key) !== 'done').map(([surface]) => (
-    <EffectTable key={surface} surface={surface} plan={plan.value} />
-  ));
+  return (
+    <>
+      <Windows plan={plan.value} />
+      {SURFACES.filter(([, key]) => stateOfKey(job, index, key) !== 'done').map(([surface]) => (
+        <EffectTable key={surface} surface={surface} plan={plan.value} />
+      ))}
+    </>
+  );
+}
+
+/** A slip for whoever lays the floors, and what to ask about first. */
+function Windows({ plan }: { readonly plan: StairPlan }) {
+  const { say, units } = useWords();
+  const [driver] = unknownDrivers(plan.layout);
+  return (
+    <>
+      {driver !== undefined && (
+        <p className="odd-word">
+          {say(driver.firstRiser > 0 ? 'window.driver' : 'window.driver.last', {
+            surface: say(`window.${driver.surface}`),
+            by: lengthText(Math.max(driver.firstRiser, driver.firstRiser > 0 ? 0 : driver.lastRiser), units),
+          })}
+        </p>
+      )}
+      <table className="effects windows">
+        <caption>
+          {say('window.title')} <span className="hint">{say('window.lead')}</span>
+        </caption>
+        <tbody>
+          {finishWindows(plan).map(({ surface, window }) => (
+            <tr key={surface}>
+              <th scope="row">{say(`window.${surface}`)}</th>
+              <td>{windowWords(say, window, units)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </>
+  );
 }
 
 interface EffectTableProps {
@@ -30,11 +68,7 @@ interface EffectTableProps {
 
 function EffectTable({ surface, plan }: EffectTableProps) {
   const { say, units } = useWords();
-  const limit = (field: string) => {
-    const found = limitFor(plan.rules, field);
-    return found === null ? null : toMm(found);
-  };
-  const limits = { riserMax: limit('riser.max'), variation: limit('variation.riser.max') };
+  const limits = riserLimits(plan);
   return (
     <table className="effects">
       <caption>
