@@ -67,21 +67,17 @@ const OF_SLOPE = ['survey.readingFromHeader', 'survey.fallAlongOver', 'survey.fa
 function windowRows({ say, plan }: LeafContext): CellText[][] {
   const { units } = plan.layout.job;
   const [driver] = unknownDrivers(plan.layout);
-  const row = (what: string, value: string, note: string) => [
+  const row = (what: string, value: string): CellText[] => [
     words(what),
     words(value, true),
-    words(note),
+    words(''),
     BLANK,
     BLANK,
     BLANK,
   ];
   return [
     ...finishWindows(plan).map(({ surface, window }) =>
-      row(
-        say('window.onSheet', { surface: say(`window.${surface}`) }),
-        windowWords(say, window, units),
-        say('window.keeps'),
-      ),
+      row(say('window.onSheet', { surface: say(`window.${surface}`) }), windowWords(say, window, units)),
     ),
     ...(driver === undefined ? [] : [row(say('window.askFirst'), say(`window.${driver.surface}`))]),
   ];
