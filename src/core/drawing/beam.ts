@@ -144,7 +144,7 @@ function dimensionHeader(sketch: Sketch, layout: StairLayout, words: DrawingWord
 
 /** The level span under the floor, the slope's under the stringer, and the throat in the middle of it. */
 function dimensionSpans(sketch: Sketch, layout: StairLayout, words: DrawingWords, box: Box): void {
-  const { flight, job } = layout;
+  const { job } = layout;
   const { foot, head } = bearingsOf(layout);
   const y = box.bottom - sketch.px(34);
   const level = figureOf(head.x - foot.x, job.units);
@@ -156,22 +156,37 @@ function dimensionSpans(sketch: Sketch, layout: StairLayout, words: DrawingWords
   ];
   sketch.placeFirst(levelPlaces, 'span');
   dimensionThroat(sketch, layout, words);
+  dimensionSlope(sketch, layout, words);
+}
+
+/** Beside the lower edge; left out, with its line, where its number has no room. */
+function dimensionSlope(sketch: Sketch, layout: StairLayout, words: DrawingWords): void {
+  const { flight, job } = layout;
+  const { foot, head } = bearingsOf(layout);
   const away = (at: Point, pixels: number) =>
     point(at.x + sketch.px(pixels) * flight.sin, at.y - sketch.px(pixels) * flight.cos);
   const [low, high] = [away(foot, SLOPE_LINE), away(head, SLOPE_LINE)];
-  sketch.line('dimension', low, high);
-  sketch.marks.push(sketch.tick(low), sketch.tick(high));
   const content = figureOf((head.x - foot.x) / flight.cos, job.units);
-  const caption = captionLines(words('slopeSpan'));
-  const places = [0.62, 0.72, 0.5, 0.3].map((share) => {
-    const on = point(low.x + (high.x - low.x) * share, low.y + (high.y - low.y) * share);
-    const at = away(on, 30);
-    return [
-      sketch.figure('number', at, 'start', content, TYPE.number),
-      ...sketch.captionBeside(caption, point(at.x, at.y - sketch.px(UNDER_NUMBER)), 'start'),
-    ];
-  });
+  const captions = [captionLines(words('slopeSpan')), []];
+  const places = captions.flatMap((caption) =>
+    [0.62, 0.72, 0.5, 0.3].flatMap((share) =>
+      [36, 50].map((pixels): Mark[] => {
+        const at = away(point(low.x + (high.x - low.x) * share, low.y + (high.y - low.y) * share), pixels);
+        return [
+          dimensionLine(low, high),
+          sketch.tick(low),
+          sketch.tick(high),
+          sketch.figure('number', at, 'start', content, TYPE.number),
+          ...sketch.captionBeside(caption, point(at.x, at.y - sketch.px(UNDER_NUMBER)), 'start'),
+        ];
+      }),
+    ),
+  );
   sketch.placeFirst(places);
+}
+
+function dimensionLine(...corners: Point[]): Mark {
+  return { kind: 'shape', role: 'dimension', corners, closed: false };
 }
 
 /** Square to the edge from an inner corner, at the first notch of several where its number has room. */
@@ -191,13 +206,12 @@ function throatPlaces(sketch: Sketch, layout: StairLayout, notch: number, captio
   const along = (from: Point, length: number) => point(from.x + length * flight.sin, from.y - length * flight.cos);
   const lower = along(inner, stringer.throat);
   const content = figureOf(stringer.throat, job.units, 'down');
-  const line = (...corners: Point[]): Mark => ({ kind: 'shape', role: 'dimension', corners, closed: false });
   const beyond = [SLOPE_LINE + 24, SLOPE_LINE + 44, SLOPE_LINE + 80].flatMap((pixels) =>
     (['start', 'end'] as const).map((anchor) => ({ at: along(lower, sketch.px(pixels)), pixels, anchor })),
   );
   return beyond.map(({ at, pixels, anchor }) => [
-    line(inner, lower),
-    line(lower, along(lower, sketch.px(pixels - 12))),
+    dimensionLine(inner, lower),
+    dimensionLine(lower, along(lower, sketch.px(pixels - (anchor === 'start' ? 14 : 28)))),
     sketch.tick(inner),
     sketch.tick(lower),
     sketch.figure('number', at, anchor, content, TYPE.number),

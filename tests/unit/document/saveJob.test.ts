@@ -59,6 +59,6 @@ describe('saving', () => {
 });
 
 test('the schema knows the keys of every object of the file', () => {
-  expect(Object.keys(KNOWN_KEYS)).toHaveLength(13);
+  expect(Object.keys(KNOWN_KEYS)).toHaveLength(14);
   expect(jobSchema.safeParse(LOFT).success).toBe(true);
 });
