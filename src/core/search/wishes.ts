@@ -56,7 +56,7 @@ export function askSearch(
   index: number,
   book: RuleBook,
   wishes: Wishes,
-  doubt: TapeDoubt = null,
+  tapeDoubt: TapeDoubt = null,
 ): Result<Search> {
   const rules = chooseRules({ ...job.rules, pack: job.rules?.pack ?? book.defaultPack }, book.findPack);
   const stair = readStair(job, index);
@@ -74,7 +74,7 @@ export function askSearch(
     rules: rules.value,
     limits,
     wishes: inOrder(wishes),
-    doubt: doubtIn(stair.value, doubt),
+    doubt: doubtIn(stair.value, tapeDoubt),
   });
 }
 
