@@ -25,7 +25,6 @@ export interface House {
   readonly inset: number;
   readonly trim: number;
   readonly kicker: { readonly width: number; readonly height: number } | null;
-  readonly topTread: number | null;
   readonly runAvailable: number | null;
   readonly headroomWished: number | null;
   readonly longest: number;
@@ -47,9 +46,8 @@ function measure(house: House, top: Top, N: bigint, G: bigint, depth: bigint) {
   const isLevel = top === 'level-with-floor';
   const hasBoard = top === 'hanger-is-riser' || top === 'hanger-behind-riser';
   const hanger = hasBoard ? big(house.hanger) : 0n;
-  const topTread = house.topTread === null ? G : big(house.topTread);
-  const endX = (N - 1n) * G + (top === 'hanger-is-riser' ? 0n : tr) + (isLevel ? topTread : 0n);
-  const lastCut = isLevel ? topTread : G + (top === 'hanger-is-riser' ? 0n : tr) - tr;
+  const endX = (N - 1n) * G + (top === 'hanger-is-riser' ? 0n : tr) + (isLevel ? G : 0n);
+  const lastCut = isLevel ? G : G + (top === 'hanger-is-riser' ? 0n : tr) - tr;
   // N × the first riser cut, and N² × the step length squared.
   const firstCutN = H - N * (t + zs);
   const stepN2 = H * H + N * N * G * G;
@@ -83,10 +81,8 @@ function rootIsMore(a: bigint, s: bigint, b: bigint): boolean {
 }
 
 function leavesAStair(house: House, stair: Stair, N: bigint, G: bigint): boolean {
-  const { H, tr, under, firstCutN, stepN2, endX, lastCut, isLevel } = stair;
-  const topTread = house.topTread === null ? null : big(house.topTread);
+  const { H, tr, under, firstCutN, stepN2, endX, lastCut } = stair;
   if (2n * big(house.nosing) >= G || 4n * tr > G) return false;
-  if (isLevel && topTread !== null && (topTread <= 0n || topTread > G)) return false;
   if (under <= 0n || firstCutN <= 0n) return false;
   // Throat: under > R G / U; seat: under U > h1 G; plumb cut: under U > R × the last level cut.
   if (!rootIsMore(under, stepN2, H * G)) return false;
