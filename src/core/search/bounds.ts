@@ -31,6 +31,8 @@ export interface Bound {
   readonly reach: Reach;
   /** Null for a wish. */
   readonly limit: Limit | null;
+  /** Which of the things overhead it is about; null for all others. */
+  readonly obstacle: number | null;
   /** What is asked, in the limit's unit, or millimetres for a wish. */
   readonly asked: number | null;
   /** Millimetres, or a count; less than zero breaks it. */
@@ -103,6 +105,7 @@ function boundOf(search: Search, limit: Limit, any: StairLayout | null): Bound[]
   const same = {
     id: limit.field,
     limit,
+    obstacle: null,
     asked,
     holds: (layout: StairLayout) => judge(layout, limit, search.rules).status !== 'breaks',
     reached: (layout: StairLayout) => judge(layout, limit, search.rules).actual,
@@ -128,8 +131,9 @@ function boundOf(search: Search, limit: Limit, any: StairLayout | null): Bound[]
 
 function wishBounds({ wishes, job, rules }: Search): Bound[] {
   const bounds: Bound[] = [];
-  const wish = (id: WishId, edge: EdgeKind, asked: number, rest: Pick<Bound, 'margin' | 'holds' | 'reached'>) =>
-    bounds.push({ id, edge, reach: 'all', limit: null, asked, ...rest });
+  type Rest = Pick<Bound, 'margin' | 'holds' | 'reached'> & Partial<Pick<Bound, 'obstacle'>>;
+  const wish = (id: WishId, edge: EdgeKind, asked: number, rest: Rest) =>
+    bounds.push({ id, edge, reach: 'all', limit: null, obstacle: null, asked, ...rest });
   const { runAvailable, headroom } = wishes;
   if (headroom !== null) {
     const least = toMm(headroom);
@@ -152,6 +156,7 @@ function wishBounds({ wishes, job, rules }: Search): Bound[] {
     if (asked === null) return;
     const least = toMm(asked.exact);
     wish('wish.obstacle', 'headroom', least, {
+      obstacle: at,
       margin: (quick) => clearUnder(quick, at) - least,
       holds: ({ obstacles }) => compare((obstacles[at] as Clearance).exact, asked.exact) >= 0,
       reached: ({ obstacles }) => obstacles[at]?.clearance ?? null,

@@ -81,6 +81,9 @@ function shortOf(sifter: Sifter, at: number, quick: Parameters<Sifter['bounds'][
   return Math.max(0, -margin) / Math.max(size, 1);
 }
 
+/** What a longer opening can give; what hangs over the flight stays where it is. */
+const OF_OPENING: readonly string[] = ['headroom.min', 'wish.headroom'];
+
 class ShortestOpening {
   best: Conflict['opening'] = null;
   private readonly asked: Exact | null;
@@ -93,7 +96,7 @@ class ShortestOpening {
   }
 
   look(candidate: Candidate, broken: readonly number[], quick: Parameters<typeof openingFor>[0]): void {
-    if (this.asked === null || broken.some((at) => this.sifter.bounds[at]?.edge !== 'headroom')) return;
+    if (this.asked === null || broken.some((at) => !OF_OPENING.includes(this.sifter.bounds[at]?.id ?? ''))) return;
     const needed = openingFor(quick, toMm(this.asked));
     if (needed !== null && needed < (this.best?.needed ?? Number.POSITIVE_INFINITY)) this.best = { candidate, needed };
   }

@@ -110,22 +110,42 @@ function isToBeHad(asked: Asked, changes: readonly Becoming[], keys: readonly Ke
 
 /** The job and the wishes with the bounds moved: rules as local ones. */
 export function relax(
-  { job, search }: Pick<Asked, 'job' | 'search'>,
+  { job: before, index, search }: Pick<Asked, 'job' | 'index' | 'search'>,
   changes: readonly Becoming[],
 ): { job: JobText; wishes: Wishes } {
   let { wishes } = search;
   const local: LocalRuleText[] = [];
+  const cleared: Cleared[] = [];
   for (const { bound, becomes } of changes) {
     if (bound.limit !== null) local.push({ field: bound.id, value: ruleText(bound, becomes) });
     else if (becomes === null) continue;
-    else if (bound.id === 'wish.obstacle') continue;
+    else if (bound.obstacle !== null) cleared.push({ at: bound.obstacle, clearance: onGrid(search, becomes) });
     else if (bound.id === 'wish.run') wishes = { ...wishes, runAvailable: onGrid(search, becomes) };
     else if (bound.id === 'wish.headroom') wishes = { ...wishes, headroom: onGrid(search, becomes) };
     else wishes = { ...wishes, stockLengths: [...wishes.stockLengths, becomes] };
   }
+  const job = cleared.length === 0 ? before : withClearances(before, index, cleared, search);
   if (local.length === 0) return { job, wishes };
   const kept = (job.rules?.local ?? []).filter(({ field }) => local.every((rule) => rule.field !== field));
   return { job: { ...job, rules: { ...job.rules, local: [...kept, ...local] } }, wishes };
+}
+
+interface Cleared {
+  readonly at: number;
+  readonly clearance: Exact;
+}
+
+/** What hangs overhead, each with a clearance of its own where it has to become another. */
+function withClearances(job: JobText, index: number, cleared: readonly Cleared[], search: Search): JobText {
+  const stairs = job.stairs.map((stair, i) => {
+    if (i !== index) return stair;
+    const obstacles = stair.survey.obstacles?.map((obstacle, at) => {
+      const own = cleared.find((each) => each.at === at);
+      return own === undefined ? obstacle : { ...obstacle, clearance: exactText(own.clearance, search.job.units) };
+    });
+    return { ...stair, survey: { ...stair.survey, obstacles } };
+  });
+  return { ...job, stairs };
 }
 
 /** A float of whole steps, exactly. */
