@@ -53,6 +53,7 @@ function formatOf({ sheet: { width, height } }: Page): {
 class PageWriter {
   /** What the file has been told last: each page starts anew. */
   private penKey = '';
+  private isBold: boolean | null = null;
 
   constructor(
     private readonly doc: jsPDF,
@@ -130,7 +131,8 @@ class PageWriter {
   private set(x: number, foot: number, size: number, bold: boolean, text: string): void {
     const shown = this.fonts.printable(text);
     if (shown === '') return;
-    this.doc.setFont(FAMILY, bold ? 'bold' : 'normal');
+    if (this.isBold !== bold) this.doc.setFont(FAMILY, bold ? 'bold' : 'normal');
+    this.isBold = bold;
     this.doc.setFontSize(mmToInches(size) * POINTS_PER_INCH);
     this.doc.text(shown, x, this.down(foot));
   }

@@ -14,7 +14,8 @@ const { build } = await import('vite');
 const scratch = await mkdtemp(join(tmpdir(), 'pitchboard-bench-'));
 
 try {
-  (await coreRatios()).forEach(say);
+  (await benched('core', 'benchCore')).forEach(say);
+  (await benched('paper', 'benchPaper')).forEach(say);
   say(await firstLoad());
   (await benchPage({ root, folder: join(scratch, 'app') })).forEach(say);
 } finally {
@@ -26,17 +27,24 @@ function say({ name, ratio, goal }) {
   console.log(`${ratio.toFixed(2).padStart(8)}  goal ${String(goal).padStart(5)}  ${verdict.padEnd(12)} ${name}`);
 }
 
-async function coreRatios() {
-  const outDir = join(scratch, 'core');
+/** @param name of a file here, and the function in it that gives the figures */
+async function benched(name, measure) {
+  const outDir = join(scratch, name);
   await build({
     root,
     configFile: false,
     logLevel: 'silent',
     ssr: { noExternal: true },
-    build: { ssr: join(root, 'tests/bench/core.ts'), outDir, emptyOutDir: true, minify: false, target: 'node20' },
+    build: {
+      ssr: join(root, `tests/bench/${name}.ts`),
+      outDir,
+      emptyOutDir: true,
+      minify: false,
+      target: 'node20',
+      rolldownOptions: { output: { codeSplitting: false } },
+    },
   });
-  const { benchCore } = await import(pathToFileURL(join(outDir, 'core.js')).href);
-  return benchCore();
+  return (await import(pathToFileURL(join(outDir, `${name}.js`)).href))[measure]();
 }
 
 /** JavaScript until the main job is usable, against a React "hello world" built the same way. */

@@ -99,6 +99,15 @@ export function barFaults(page: Page, [longer, shorter]: readonly [number, numbe
     ];
   });
   const [long, short] = [Math.max(across.inches, up.inches), Math.min(across.inches, up.inches)];
+  // Ink in line with a bar and touching it would be measured with it.
+  for (const { a, b, level } of bars) {
+    const own = level ? across : up;
+    const inLine = level ? a.y === own.a.y : a.x === own.a.x;
+    const within = level
+      ? Math.min(a.x, b.x) >= Math.min(own.a.x, own.b.x) && Math.max(a.x, b.x) <= Math.max(own.a.x, own.b.x)
+      : Math.min(a.y, b.y) >= Math.min(own.a.y, own.b.y) && Math.max(a.y, b.y) <= Math.max(own.a.y, own.b.y);
+    if (inLine && !within) faults.push(`${page.name}: a tick makes a bar longer`);
+  }
   if (across.a.x !== up.a.x || across.a.y !== up.a.y) faults.push(`${page.name}: bars from two corners`);
   if (long < longer || short < shorter) faults.push(`${page.name}: bars of ${long} in and ${short} in`);
   return faults;

@@ -53,22 +53,33 @@ function pieces(a: Point, b: Point, outline: readonly Point[], waste: 'inside' |
 }
 
 function crossings(a: Point, b: Point, outline: readonly Point[]): number[] {
-  return outline.flatMap((c, i) => {
-    const d = outline[(i + 1) % outline.length] as Point;
-    const turn = (b.x - a.x) * (d.y - c.y) - (b.y - a.y) * (d.x - c.x);
-    if (turn === 0) return [];
-    const share = ((c.x - a.x) * (d.y - c.y) - (c.y - a.y) * (d.x - c.x)) / turn;
-    const other = ((c.x - a.x) * (b.y - a.y) - (c.y - a.y) * (b.x - a.x)) / turn;
-    return share > 0 && share < 1 && other >= 0 && other <= 1 ? [share] : [];
-  });
+  const shares: number[] = [];
+  let c = outline.at(-1) as Point;
+  for (const d of outline) {
+    if (!areApart(a, b, c, d)) {
+      const turn = (b.x - a.x) * (d.y - c.y) - (b.y - a.y) * (d.x - c.x);
+      const share = ((c.x - a.x) * (d.y - c.y) - (c.y - a.y) * (d.x - c.x)) / turn;
+      const other = ((c.x - a.x) * (b.y - a.y) - (c.y - a.y) * (b.x - a.x)) / turn;
+      if (turn !== 0 && share > 0 && share < 1 && other >= 0 && other <= 1) shares.push(share);
+    }
+    c = d;
+  }
+  return shares;
+}
+
+/** Most edges are nowhere near a stroke, and need no sum. */
+function areApart(a: Point, b: Point, c: Point, d: Point): boolean {
+  if (Math.max(c.x, d.x) < Math.min(a.x, b.x) || Math.min(c.x, d.x) > Math.max(a.x, b.x)) return true;
+  return Math.max(c.y, d.y) < Math.min(a.y, b.y) || Math.min(c.y, d.y) > Math.max(a.y, b.y);
 }
 
 /** By counting what a ray to the right crosses. */
 function isInside(p: Point, outline: readonly Point[]): boolean {
   let inside = false;
-  outline.forEach((a, i) => {
-    const b = outline[(i + 1) % outline.length] as Point;
+  let a = outline.at(-1) as Point;
+  for (const b of outline) {
     if (a.y > p.y !== b.y > p.y && p.x < a.x + ((p.y - a.y) / (b.y - a.y)) * (b.x - a.x)) inside = !inside;
-  });
+    a = b;
+  }
   return inside;
 }

@@ -104,11 +104,15 @@ function fractionLine({ numerator, denominator, heavy }: ReturnType<typeof tapeP
 export function cutToFit(text: string, room: number, bold: boolean, measure: TextMeasure): string {
   if (measure(text, bold) <= room) return text;
   const letters = Array.from(text);
-  let kept = letters.length;
-  // Halving first keeps a name of a thousand letters from being measured a thousand times.
-  while (kept > 1 && measure(letters.slice(0, kept >> 1).join(''), bold) > room) kept >>= 1;
-  while (kept > 0 && measure(letters.slice(0, kept).join('').trimEnd() + ELLIPSIS, bold) > room) kept -= 1;
-  return kept === 0 ? '' : letters.slice(0, kept).join('').trimEnd() + ELLIPSIS;
+  const cut = (kept: number) => (kept === 0 ? '' : letters.slice(0, kept).join('').trimEnd() + ELLIPSIS);
+  // More letters are never narrower: the most that fit are found by halving.
+  let [fits, tooMany] = [0, letters.length];
+  while (tooMany - fits > 1) {
+    const middle = (fits + tooMany) >> 1;
+    if (measure(cut(middle), bold) > room) tooMany = middle;
+    else fits = middle;
+  }
+  return cut(fits);
 }
 
 /** @param roomFor width in ems of the line with this number, from 0 */

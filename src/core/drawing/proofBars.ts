@@ -49,11 +49,12 @@ function drawBar(sketch: PageSketch, from: Point, along: Point, reach: number): 
     const foot = at(distance);
     sketch.line('proof-bar', foot, point(foot.x + Math.abs(along.y) * reachOut, foot.y + Math.abs(along.x) * reachOut));
   };
-  for (let half = 0; half <= inches * 2; half += 1) {
-    const ends = half === 0 || half === inches * 2;
+  // At its beginning a bar has none: there the other bar stands across, and a tick would make that one longer.
+  for (let half = 1; half <= inches * 2; half += 1) {
+    const ends = half === inches * 2;
     tick(inchMm(half / 2), half % 2 === 0 || ends ? BAR_HALF : SMALL_TICK);
   }
-  for (let centimetre = 0; centimetre <= mm / 10; centimetre += 1) {
+  for (let centimetre = 1; centimetre <= mm / 10; centimetre += 1) {
     tick(centimetre * 10, centimetre % 5 === 0 || centimetre === mm / 10 ? -BAR_HALF : -SMALL_TICK);
   }
   tick(length, -BAR_HALF);

@@ -3,7 +3,7 @@
  * 5 mm, from the template's datum, so that each sheet can be set to one tape: the error of a sheet
  * then stays on that sheet, however many there are. Neighbours overlap, and share their crosses.
  */
-import { point } from '../geometry/point';
+import { type Point, point } from '../geometry/point';
 import { inchMm } from '../units/exact';
 import type { UnitSystem } from '../units/length';
 import type { Box, Mark, ShapeMark, TextMark } from './drawing';
@@ -92,24 +92,32 @@ export function marksInTile(
   const { window, at } = tile;
   const dx = at.x - window.left;
   const dy = at.y - window.bottom;
-  const groups = textGroups(template, measure);
+  const groups = groupsOf(template, measure);
   const texts = groups.flatMap((group) => {
     const shift =
       group.tick === null ? shiftInto(group, template, window, all) : shiftBeside(group, group.tick, window);
     if (shift === null) return [];
     return group.texts.map((mark) => ({ ...mark, at: point(mark.at.x + dx + shift.x, mark.at.y + dy + shift.y) }));
   });
-  const lines = template.marks.flatMap((mark) => (mark.kind === 'shape' ? piecesOf(mark, window, dx, dy) : []));
+  const lines: Mark[] = [];
+  for (const mark of template.marks) if (mark.kind === 'shape') addPieces(lines, mark, window, dx, dy);
   const crosses = all.length > 1 ? crossesIn(window, all, groups) : [];
   return [...lines, ...texts, ...edgeOf(tile, template), ...crosses.flatMap(({ x, y }) => cross(x + dx, y + dy))];
 }
 
-function piecesOf(mark: ShapeMark, window: Box, dx: number, dy: number): Mark[] {
-  return mark.corners.slice(1).flatMap((corner, i): Mark[] => {
-    const piece = clipLineToBox(mark.corners[i] as typeof corner, corner, window);
-    if (piece === null) return [];
-    return [{ ...mark, corners: piece.map(({ x, y }) => point(x + dx, y + dy)), closed: false }];
-  });
+/** A template has thousands of strokes, and a window shows few of them: those are told apart before anything is made. */
+function addPieces(to: Mark[], mark: ShapeMark, window: Box, dx: number, dy: number): void {
+  const { corners } = mark;
+  for (let i = 1; i < corners.length; i += 1) {
+    const a = corners[i - 1] as Point;
+    const b = corners[i] as Point;
+    if ((a.x < window.left && b.x < window.left) || (a.x > window.right && b.x > window.right)) continue;
+    if ((a.y < window.bottom && b.y < window.bottom) || (a.y > window.top && b.y > window.top)) continue;
+    const piece = clipLineToBox(a, b, window);
+    if (piece === null) continue;
+    const moved = [point(piece[0].x + dx, piece[0].y + dy), point(piece[1].x + dx, piece[1].y + dy)];
+    to.push({ ...mark, corners: moved, closed: false });
+  }
 }
 
 interface TextGroup {
@@ -117,6 +125,15 @@ interface TextGroup {
   readonly box: Box;
   /** The upright line that the texts are the number of; null where they are about no line. */
   readonly tick: number | null;
+}
+
+/** The same for every window of a template, and worked out once. */
+const known = new WeakMap<Template, readonly TextGroup[]>();
+
+function groupsOf(template: Template, measure: TextMeasure): readonly TextGroup[] {
+  const groups = known.get(template) ?? textGroups(template, measure);
+  known.set(template, groups);
+  return groups;
 }
 
 /** Texts about the same thing are one group; a text about nothing stands alone. */

@@ -23,16 +23,29 @@ export async function loadFonts(): Promise<Fonts> {
 /** @param regular base64 of a TrueType file, like @param bold */
 function fontsOf(regular: string, bold: string): Fonts {
   const faces = { regular: readFace(bytesOf(regular)), bold: readFace(bytesOf(bold)) };
-  const printable = (text: string) =>
-    Array.from(text, (char) => (isIn(faces.regular, char) && isIn(faces.bold, char) ? char : MISSING)).join('');
+  const printable = remembered((text) =>
+    Array.from(text, (char) => (isIn(faces.regular, char) && isIn(faces.bold, char) ? char : MISSING)).join(''),
+  );
+  const widthIn = (face: Face) =>
+    remembered((text) => Array.from(printable(text), (char) => face.advance(char.codePointAt(0) ?? 0)).reduce(add, 0));
+  const widths = { regular: widthIn(faces.regular), bold: widthIn(faces.bold) };
   return {
     regular,
     bold,
     printable,
-    measure: (text, isBold) => {
-      const face = isBold ? faces.bold : faces.regular;
-      return Array.from(printable(text), (char) => face.advance(char.codePointAt(0) ?? 0)).reduce(add, 0);
-    },
+    measure: (text, isBold) => (isBold ? widths.bold : widths.regular)(text),
+  };
+}
+
+/** The same few texts stand on every sheet. */
+function remembered<T>(work: (text: string) => T): (text: string) => T {
+  const known = new Map<string, T>();
+  return (text) => {
+    const before = known.get(text);
+    if (before !== undefined) return before;
+    const now = work(text);
+    known.set(text, now);
+    return now;
   };
 }
 
