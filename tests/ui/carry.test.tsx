@@ -48,6 +48,15 @@ describe('what the stringer can carry', () => {
     expect(bending?.textContent).toContain('wet wood: does not apply');
   });
 
+  it('leads from a number of the layout on to its own sum', async () => {
+    const { part, user } = await atCarry(demoWith({ carry: WOOD }));
+    await user.click(part.getByText('The working, step by step'));
+    const [throat] = part.getAllByRole('button', { name: /^Throat, 5 / });
+    await user.click(throat as HTMLElement);
+    const panel = await screen.findByRole('dialog', { name: 'Throat' });
+    expect(panel.textContent).toContain('11.25');
+  });
+
   it('names whose each printed figure is', async () => {
     const { part } = await atCarry();
     expect(part.getAllByText(/American Wood Council, deck guide DCA6, 2009/).length).toBeGreaterThan(0);

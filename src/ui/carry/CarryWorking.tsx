@@ -1,8 +1,10 @@
 /** Every step of the screening: what it is, the sum in symbols and in figures, and where each part comes from. */
+import type { ReactNode } from 'react';
 import type { Carry } from '../../core/carry/screenCarry';
-import type { CarryStep } from '../../core/carry/working';
+import type { CarryOrigin, CarryStep } from '../../core/carry/working';
 import { carrySum, carryValue, carryWhence, stepTitle, symbolOf } from '../../text/carryText';
 import '../../text/lateFigures';
+import { Explained } from '../explain/Explained';
 import { useStair } from '../stairOnShow';
 
 export function CarryWorking({ carry }: { readonly carry: Carry }) {
@@ -33,12 +35,24 @@ function Step({ step }: { readonly step: CarryStep }) {
         {step.terms.map(({ symbol, value, unit, origin }) => (
           <div key={symbol}>
             <dt>
-              {symbolOf(symbol)} = {carryValue(value, unit, units)}
+              <Asked origin={origin}>
+                {symbolOf(symbol)} = {carryValue(value, unit, units)}
+              </Asked>
             </dt>
             <dd>{carryWhence(say, origin)}</dd>
           </div>
         ))}
       </dl>
     </li>
+  );
+}
+
+/** A number of the layout leads on to its own sum. */
+function Asked({ origin, children }: { readonly origin: CarryOrigin; readonly children: ReactNode }) {
+  if (origin.from !== 'measure') return children;
+  return (
+    <Explained measure={origin.measure}>
+      <span className="carry-asked">{children}</span>
+    </Explained>
   );
 }
