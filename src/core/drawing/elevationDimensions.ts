@@ -17,6 +17,8 @@ import { captionLines, type Sketch, TYPE, textBox } from './sketch';
 
 /** Rows and columns of dimensions beside the stair, in pixels from it. */
 const COLUMN = { first: 50, second: 136 };
+/** Where there is room, so far out that the headroom's own words find a place beside its line. */
+const FIRST_WHERE_WIDE = 68;
 const ROW = { first: 36, second: 98 };
 /** Where a line may break for its number: beside another column the same height would touch. */
 const BREAKS = [0.5, 0.62, 0.74, 0.38, 0.26];
@@ -45,14 +47,17 @@ function dimensionRise({ sketch, layout, extent, words, width }: Dimensioning): 
   const { flight, job } = layout;
   const total = figureOf(flight.totalRise, job.units);
   const caption = captionLines(words(layout.draft ? 'totalRiseSoFar' : 'totalRise'));
-  const x = extent.left - sketch.px(COLUMN.first);
+  const columns = (width >= MIDDLE ? [FIRST_WHERE_WIDE, COLUMN.first] : [COLUMN.first]).map((pixels) =>
+    sketch.px(pixels),
+  );
+  const near = extent.left - sketch.px(14);
+  const upright = (each: readonly string[], left: number) =>
+    BREAKS.map((share) => sketch.uprightDimension(0, flight.totalRise, left, total, each, extent.left, share));
   sketch.placeFirst(
-    [
-      ...BREAKS.map((share) => sketch.uprightDimension(0, flight.totalRise, x, total, caption, extent.left, share)),
-      sketch.besideDimension(0, flight.totalRise, extent.left - sketch.px(14), total, caption, extent.left, -1),
-      ...BREAKS.map((share) => sketch.uprightDimension(0, flight.totalRise, x, total, [], extent.left, share)),
-      sketch.besideDimension(0, flight.totalRise, extent.left - sketch.px(14), total, [], extent.left, -1),
-    ],
+    [caption, []].flatMap((each) => [
+      ...columns.flatMap((column) => upright(each, extent.left - column)),
+      sketch.besideDimension(0, flight.totalRise, near, total, each, extent.left, -1),
+    ]),
     'totalRise',
   );
   if (width < WIDE) return;

@@ -14,7 +14,7 @@ export function FaultSummary() {
   const faults = [...entries].flatMap(([place, entry]) => {
     const stair = stairOfPlace(place);
     if (stair !== null && stair !== index) return [];
-    const verdict = entry.judge(job);
+    const verdict = entry.judge(job, place);
     return verdict.kind === 'refused' ? [{ place, sentences: sentencesOf(say, verdict.problems, place, job) }] : [];
   });
   if (faults.length === 0) return null;

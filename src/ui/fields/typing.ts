@@ -4,7 +4,7 @@
  */
 import type { JobText } from '../../core/job/jobText';
 import type { Problem } from '../../core/result';
-import { valueAt } from './jobPlaces';
+import { keyOfPlace, placeInStair, stairOfPlace, valueAt } from './jobPlaces';
 
 export interface Typed {
   readonly text: string;
@@ -21,7 +21,8 @@ export interface TypingEntry {
   readonly typed: Typed;
   /** The job's value beside which this was typed; another one from outside replaces the text. */
   readonly beside: string;
-  readonly judge: (job: JobText) => Verdict;
+  /** @param place where the field's key stands in that job */
+  readonly judge: (job: JobText, place: string) => Verdict;
   /** A field that was emptied is only left out once it is left: most hands empty it to type anew. */
   readonly waits: boolean;
 }
@@ -33,6 +34,11 @@ export interface TypingDesk {
   set(place: string, entry: TypingEntry): void;
   clear(place: string): void;
   clearAll(): void;
+  /**
+   * What is typed goes with its stair, before the stairs of the job change their places.
+   * @param to the new place of a stair in the list, or null for one that is taken out
+   */
+  moveStairs(to: (index: number) => number | null): void;
   /** Drops what was typed beside a value that the job no longer has. */
   prune(job: JobText): void;
 }
@@ -64,6 +70,15 @@ export function createTypingDesk(): TypingDesk {
     set: (place, entry) => become(new Map(entries).set(place, entry)),
     clear: (place) => keep((other) => other !== place),
     clearAll: () => keep(() => false),
+    moveStairs(to) {
+      const moved = [...entries].flatMap(([place, entry]): [string, TypingEntry][] => {
+        const from = stairOfPlace(place);
+        if (from === null) return [[place, entry]];
+        const next = to(from);
+        return next === null ? [] : [[placeInStair(next, keyOfPlace(place)), entry]];
+      });
+      become(new Map(moved));
+    },
     prune: (job) => keep((place, { beside }) => fingerprint(valueAt(job, place)) === beside),
   };
 }

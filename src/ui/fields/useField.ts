@@ -39,11 +39,11 @@ export function useField({ place, show, make, also }: FieldRules): FieldHandle {
   const entry = useSyncExternalStore(typing.subscribe, () => typing.all().get(place));
   // Only a field that something was typed in has to be judged anew with every job.
   const judged = usePlannerState((state) => (entry === undefined ? null : jobOf(state)));
-  const verdict = useMemo(() => (judged === null ? undefined : entry?.judge(judged)), [entry, judged]);
+  const verdict = useMemo(() => (judged === null ? undefined : entry?.judge(judged, place)), [entry, judged, place]);
 
   function take(next: TypingEntry): void {
     const present = jobOf(planner.store.getState());
-    const found = next.judge(present);
+    const found = next.judge(present, place);
     if (found.kind === 'fits' && !next.waits && !sameContent(found.job, present))
       planner.actions.edit(() => found.job, place);
     const beside = fingerprint(valueAt(jobOf(planner.store.getState()), place));
@@ -56,7 +56,7 @@ export function useField({ place, show, make, also }: FieldRules): FieldHandle {
     problems: verdict?.kind === 'refused' ? verdict.problems : NONE,
     fitsNow: judged !== null && verdict?.kind === 'fits' && entry?.waits !== true && !sameContent(verdict.job, judged),
     change(typed) {
-      const judge = (present: JobText) => judgeMaking(present, place, make(typed, present), also);
+      const judge = (present: JobText, at: string) => judgeMaking(present, at, make(typed, present), also);
       const making = make(typed, jobOf(planner.store.getState()));
       const leftOut = making.ok && making.value === undefined;
       take({ typed, beside: '', judge, waits: leftOut && typed.text.trim() === '' });

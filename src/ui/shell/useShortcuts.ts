@@ -17,8 +17,8 @@ export function useShortcuts({ open, save }: ShortcutActions): void {
     function undo(): void {
       const place = document.activeElement?.getAttribute('data-place');
       const entry = place == null ? undefined : typing.all().get(place);
-      const untaken = entry?.waits === true || entry?.judge(jobOf(store.getState())).kind === 'refused';
-      if (place != null && untaken) typing.clear(place);
+      const isRefused = place != null && entry?.judge(jobOf(store.getState()), place).kind === 'refused';
+      if (place != null && (entry?.waits === true || isRefused)) typing.clear(place);
       else actions.undo();
     }
 

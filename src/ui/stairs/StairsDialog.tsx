@@ -51,13 +51,15 @@ function AddStair() {
 
 function StairRow({ at, onShow }: { readonly at: number; readonly onShow: () => void }) {
   const { say, job, index } = useStair();
-  const { actions } = useBench().planner;
+  const { typing, planner } = useBench();
+  const { actions } = planner;
   const stair = job.stairs[at];
   if (stair === undefined) return null;
   const name = stair.name ?? stair.id;
   const edit = (change: (present: JobText) => JobText) => actions.edit(change, null);
   /** The stair on show stays the same one, wherever it has moved to. */
   const move = (by: -1 | 1) => {
+    typing.moveStairs((each) => (each === at ? at + by : each === at + by ? at : each));
     edit((present) => moveStair(present, at, by));
     if (index === at) actions.selectStair(at + by);
     else if (index === at + by) actions.selectStair(at);
@@ -100,14 +102,20 @@ function StairRow({ at, onShow }: { readonly at: number; readonly onShow: () => 
         </button>
         <button
           type="button"
-          onClick={() => edit((present) => duplicateStair(present, at, say('stairs.copyName', { name })))}
+          onClick={() => {
+            typing.moveStairs((each) => (each > at ? each + 1 : each));
+            edit((present) => duplicateStair(present, at, say('stairs.copyName', { name })));
+          }}
         >
           {say('stairs.copy', { name })}
         </button>
         <button
           type="button"
           disabled={job.stairs.length < 2}
-          onClick={() => edit((present) => removeStair(present, at))}
+          onClick={() => {
+            typing.moveStairs((each) => (each === at ? null : each > at ? each - 1 : each));
+            edit((present) => removeStair(present, at));
+          }}
         >
           {say('stairs.remove', { name })}
         </button>
