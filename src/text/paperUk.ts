@@ -31,11 +31,12 @@ export const paperUk: Partial<Record<keyof typeof paperEn | keyof typeof printEn
   'caution.1':
     'Tell building control and agree the inspections before the first cut. The edition that it goes by wins over the rules named here.',
   'caution.2':
-    'An open well is a hole to fall through: rail it or cover it, fix the cover down and mark it, until the real balustrade stands.',
+    'An open well is a hole to fall through: until the real balustrade stands, rail it about 1070 mm high with a rail half way down, or cover it, screw the cover down and mark it as a hole.',
   'caution.4':
     'Nobody works from a string that is not fixed at both ends, or from treads that are not screwed down. Keep a tied ladder until then.',
+  'caution.7': 'Turn a board down that has a large knot, a split or wane at a corner, a throat or the trimmer notch.',
   'caution.14':
-    'Stop and ask someone who can reckon it when the trimmer covers less than half of the plumb cut, when the throat is under its limit, when there is no wall to brace against, or when a member is cracked.',
+    'Stop and ask someone who can reckon it when the trimmer covers less than half of the plumb cut, when the throat is under its limit or the span over it, when there is no wall to brace against, when a member is cracked, or when a post is only screwed to a tread.',
 
   'print.stringerPaper': 'Whole string on',
   'print.hand': 'The string’s face climbs to the',

@@ -45,6 +45,16 @@ export const ukTerms: Partial<Record<keyof typeof problemsEn | keyof typeof scre
   'field.stringer.count': 'Strings',
   'choice.stringer.top.header-behind-riser': 'Bears on the trimmer; a riser board closes the top',
   'left.survey.headerDepth': 'left out: how it bears on the trimmer is not worked out',
+  'findings.help':
+    'Stop and ask someone who can reckon it: the trimmer covers less than half of the plumb cut, the throat or the span is past its limit, no wall braces the stair, a member is cracked, or a post is only screwed to a tread.',
+  'findings.authority':
+    'What binds is what building control goes by where the stair stands; nothing on this page stands above it. Notice and inspections are usual: ask before cutting.',
+  'where.stringer.stockDepth': 'the string',
+  'where.headerContact': 'the trimmer',
+  'cut.caution.knots':
+    'Turn a board down that has a large knot or a split where a throat or the trimmer notch will be.',
+  'set.caution.loose':
+    'Nobody works from a string that is loose at either end, nor from treads that are not screwed at every string.',
   'hint.rules.local': 'what the building control body asks in place of a rule',
 
   'drawing.totalRun': 'total going, riser to riser',

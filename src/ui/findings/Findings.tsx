@@ -34,7 +34,10 @@ export function Findings({ plan }: { readonly plan: StairPlan }) {
         })}
       </p>
       <p className="hint">
-        {say('findings.order')} <a href="#part-rules">{say('findings.toRules')}</a>
+        {say('findings.order')}{' '}
+        <a className="to-rules" href="#part-rules">
+          {say('findings.toRules')}
+        </a>
       </p>
       <Group title={say('findings.breaks')} findings={breaks} />
       <Group title={say('findings.close')} findings={close} lead={say('findings.again')} />
