@@ -75,13 +75,12 @@ export const measureEn = {
   'measure.fall.edge.right': 'at the right edge',
   'measure.fall.edge.both': 'from one edge to the other',
   'toes.title': 'Toe heights',
-  'toes.lead': 'treads stay level; the floor’s fall goes into the feet and into riser 1',
+  'toes.lead':
+    'treads stay level; the floor’s fall goes into the feet and into riser 1. Trace all others from stringer {master}, then cut each toe to its own height',
   'toes.stringer': 'stringer, from the left as one climbs',
   'toes.fromLeft': 'centre, from the framing on the left',
   'toes.toe': 'toe height',
   'toes.diagonal': 'toe to top',
-  'toes.one': '{stringer}',
-  'toes.master': '{stringer}: trace all others from this one, then cut each toe to its own height',
 
   'overhead.none': 'None. Add each one that a head passes under, beside the floor above.',
   'overhead.title': 'Overhead {number}',

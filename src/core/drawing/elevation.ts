@@ -83,6 +83,7 @@ function extentOf(layout: StairLayout, house: number): Box {
   const { flight, stringer, opening } = layout;
   const floor = Math.min(0, -flight.lowerToAdd, flight.seatHeight);
   const front = -flight.nosing - Math.max(house / 2, flight.run);
+  const undersides = layout.obstacles.flatMap(({ nearY, farY }) => [nearY, farY]);
   const overhead = layout.obstacles.map(({ farX }) => farX - house / 8);
   const left = Math.min(front, ...(opening.edgeX === null ? [] : [opening.edgeX - house]), ...overhead);
   const right = stringer.top.headerX + house;
@@ -91,7 +92,7 @@ function extentOf(layout: StairLayout, house: number): Box {
     left,
     right,
     bottom: floor + Math.min(0, finished(left), finished(right)) - GROUND,
-    top: Math.max(flight.totalRise, flight.totalRise - flight.upperToAdd) + ABOVE_FLOOR,
+    top: Math.max(flight.totalRise, flight.totalRise - flight.upperToAdd, ...undersides) + ABOVE_FLOOR,
   };
 }
 

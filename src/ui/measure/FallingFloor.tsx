@@ -20,7 +20,7 @@ export function FallingFloor() {
       {plan.ok && (
         <>
           <Landing plan={plan.value} />
-          <ToesTable plan={plan.value} />
+          <ToesTable plan={plan.value} isTitled />
           <EdgesOfRiser plan={plan.value} />
         </>
       )}
@@ -41,7 +41,7 @@ function Landing({ plan: { layout, sheet } }: PlanProps) {
   const key = sign(since) > 0 ? 'measure.fall.lower' : 'measure.fall.higher';
   const expected = flight.totalRise + flight.lowerToAdd - flight.upperToAdd;
   return (
-    <p>
+    <p className="thing-how">
       {say(key, { by: lengthText(Math.abs(toMm(since)), units) })}{' '}
       {say('measure.fall.again', {
         mark: lengthText(sheet.riserMark, units),
@@ -56,7 +56,7 @@ function EdgesOfRiser({ plan }: PlanProps) {
   const across = acrossFlight(plan.layout);
   if (across === null) {
     const falls = sign(plan.layout.flight.exact.slopeAcross) !== 0;
-    return falls ? <p className="odd-word">{say('measure.fall.noWidth')}</p> : null;
+    return falls ? <p className="thing-how odd-word">{say('measure.fall.noWidth')}</p> : null;
   }
   const length = (exact: Exact) => lengthText(toMm(exact), units);
   const limit = (field: string) => limitFor(plan.rules, field);
@@ -67,7 +67,7 @@ function EdgesOfRiser({ plan }: PlanProps) {
   });
   return (
     <>
-      <p>
+      <p className="thing-how">
         {say('measure.fall.edges', {
           left: length(across.left),
           right: length(across.right),
@@ -76,7 +76,7 @@ function EdgesOfRiser({ plan }: PlanProps) {
         })}
       </p>
       {tightest !== null && (
-        <p className={compare(tightest.margin, ZERO) < 0 ? 'odd-word' : undefined}>
+        <p className={compare(tightest.margin, ZERO) < 0 ? 'thing-how odd-word' : 'thing-how'}>
           {say(compare(tightest.margin, ZERO) < 0 ? 'measure.fall.breaks' : 'measure.fall.keeps', {
             edge: say(`measure.fall.edge.${tightest.edge}`),
             rule: say(`finding.${tightest.field}`),

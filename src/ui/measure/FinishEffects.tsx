@@ -37,7 +37,7 @@ function Windows({ plan }: { readonly plan: StairPlan }) {
   return (
     <>
       {driver !== undefined && (
-        <p className="odd-word">
+        <p className="thing-how odd-word">
           {say(driver.firstRiser > 0 ? 'window.driver' : 'window.driver.last', {
             surface: say(`window.${driver.surface}`),
             by: lengthText(Math.max(driver.firstRiser, driver.firstRiser > 0 ? 0 : driver.lastRiser), units),

@@ -84,10 +84,14 @@ export function OverheadPicture({ built }: { readonly built: boolean }) {
       <rect className="role-house" x="150" y="64" width="34" height="20" />
       <line className="role-to-come" x1="184" y1="64" x2="184" y2="22" />
       <Tape from={[300, 30]} to={[184, 30]} />
-      <TapeValue x={242} y={14} anchor="middle" text={say('measure.word.near')} />
+      <text className="picture-word" x="242" y="20" textAnchor="middle">
+        {say('measure.word.near')}
+      </text>
       <Tape from={[96, 214]} to={[96, 84]} />
       <line className="role-to-come" x1="150" y1="84" x2="84" y2="84" />
-      <TapeValue x={82} y={150} anchor="end" text={say('measure.word.height')} />
+      <text className="picture-word" x="84" y="150" textAnchor="end">
+        {say('measure.word.height')}
+      </text>
     </>
   );
 }

@@ -3,6 +3,7 @@ import { useMemo } from 'react';
 import { asCutAnswers } from '../../core/codes/asCut';
 import { figureOf } from '../../core/drawing/figures';
 import type { StairPlan } from '../../core/plan/planStair';
+import { spreadAsCut } from '../../core/stringer/asCut';
 import { Painted } from '../drawing/Painted';
 import { useWidth } from '../drawing/useSize';
 import { AnswerTag } from '../findings/AnswerTag';
@@ -15,8 +16,10 @@ import { stripNodes } from './stripNodes';
 export function RiserStrip({ plan }: { readonly plan: StairPlan }) {
   const { say, units } = useWords();
   const [place, width] = useWidth<HTMLDivElement>();
-  const { risers, spread } = plan.layout.stringer.asCut;
+  const { risers } = plan.layout.stringer.asCut;
   const answer = asCutAnswers(plan.layout, plan.rules).find(({ field }) => field === 'asCut.spread');
+  // Where the floor falls across, over all stringers and not the one whose risers stand here.
+  const spread = spreadAsCut(plan.layout.stringer.feet);
   const limit = answer?.limitMm ?? null;
   const strip = useMemo(() => layStrip(risers, limit, units, width), [risers, limit, units, width]);
   const nodes = useMemo(() => stripNodes(strip, limit, { say, units }), [strip, limit, say, units]);

@@ -21,14 +21,15 @@ export function ToesSheet({ plan }: PlanProps) {
 }
 
 /** Empty where one stringer is as another. */
-export function ToesTable({ plan: { sheet, layout } }: PlanProps) {
+export function ToesTable({ plan: { sheet, layout }, isTitled = false }: PlanProps & { readonly isTitled?: boolean }) {
   const { say, units } = useStair();
   if (sheet.feet.length === 0) return null;
   const master = layout.stringer.master.stringer;
   return (
     <table className="effects toes">
       <caption>
-        {say('toes.title')} <span className="hint">{say('toes.lead')}</span>
+        {isTitled && `${say('toes.title')} `}
+        <span className="hint">{say('toes.lead', { master })}</span>
       </caption>
       <thead>
         <tr>
@@ -41,7 +42,7 @@ export function ToesTable({ plan: { sheet, layout } }: PlanProps) {
       <tbody>
         {sheet.feet.map(({ stringer, fromLeft, toeHeight, diagonal }) => (
           <tr key={stringer}>
-            <th scope="row">{say(stringer === master ? 'toes.master' : 'toes.one', { stringer })}</th>
+            <th scope="row">{stringer}</th>
             <td>
               <Figure of={figureOf(fromLeft, units)} />
             </td>
