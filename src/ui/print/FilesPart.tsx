@@ -141,13 +141,13 @@ function FileKeys({ choice, sheets }: FileKeysProps) {
               onClick={() => void make(kind)}
             >
               <b>{say(`print.file.${kind}`)}</b>
-              <small>{making === kind ? say('print.making') : say(`print.file.${kind}.what`)}</small>
+              <small>{say(`print.file.${kind}.what`)}</small>
             </button>
           </li>
         ))}
       </ul>
       <p aria-live="polite" className="file-outcome">
-        {outcome}
+        {making === null ? outcome : say('print.making')}
       </p>
     </>
   );
