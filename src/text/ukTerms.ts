@@ -121,6 +121,7 @@ export const ukTerms: Partial<Record<keyof typeof problemsEn | keyof typeof scre
   'choose.taken': '{risers} risers, going {run}: in hand.',
   'choose.shape.alt': 'Outline: {risers} risers of {rise}, going {run}.',
   'choose.row.run': 'Going',
+  'choose.solve.run': 'Going',
   'choose.row.twoRisePlusRun': 'Two rises and a going',
   'choose.row.totalRun': 'Total going',
   'choose.row.board': 'String, end to end',

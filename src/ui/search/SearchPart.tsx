@@ -1,7 +1,8 @@
 /** Every layout that the survey allows: what the search keeps to, the picture, the place looked at, and why there may be none. */
 import { useMemo, useState } from 'react';
 import type { KeyChange } from '../../core/choose/changeStair';
-import type { StringerTop } from '../../core/job/jobText';
+import type { JobText, StringerTop } from '../../core/job/jobText';
+import { layoutStair } from '../../core/layout/layoutStair';
 import { regionOf, type Spot } from '../../core/search/region';
 import { toMm } from '../../core/units/exact';
 import '../../text/lateFindings';
@@ -48,6 +49,12 @@ export function SearchPart({ onTake }: SearchPartProps) {
   );
 }
 
+interface Look {
+  readonly job: JobText;
+  readonly top: StringerTop;
+  readonly spot: Spot;
+}
+
 interface PlacesProps extends SearchPartProps {
   readonly studied: Studied;
 }
@@ -58,37 +65,24 @@ function Places({ studied, onTake }: PlacesProps) {
   const { frame } = study.result;
   const now = useMemo(() => spotOf(studied), [studied]);
   const nowTop = asked.search.job.stringer.top;
-  const [top, setTop] = useState<StringerTop | null>(null);
-  const [looked, setLooked] = useState<Spot | null>(null);
+  // What is looked at counts for the stair as it was then: a changed one is looked at where it stands itself.
+  const [look, setLook] = useState<Look | null>(null);
+  const { top = null, spot: looked = now } = look?.job === asked.job ? look : {};
   const { tops } = asked.search.wishes;
   const shownTop = [top, nowTop].find((each) => each !== null && tops.includes(each)) ?? (tops[0] as StringerTop);
   const region = useMemo(() => regionOf(study, shownTop, now), [study, shownTop, now]);
-  const spot = within(looked ?? now, region);
-  const take = (changes: readonly KeyChange[]) => {
-    if (!onTake(changes)) return;
-    setTop(null);
-    setLooked(null);
-  };
+  const spot = within(looked, region);
+  const lookAt = (of: StringerTop, at: Spot) => setLook({ job: asked.job, top: of, spot: at });
   return (
     <>
-      {study.why !== null && (
-        <WhyNothing
-          why={study.why}
-          gridMm={frame.gridMm}
-          onTake={take}
-          onLook={(of, at) => {
-            setTop(of);
-            setLooked(at);
-          }}
-        />
-      )}
+      {study.why !== null && <WhyNothing why={study.why} gridMm={frame.gridMm} onTake={onTake} onLook={lookAt} />}
       <h3>{say('search.region')}</h3>
       <p className="hint">{say('search.region.lead')}</p>
       <label className="search-top">
         <span>{say('search.region.top')}</span>
         <select
           value={shownTop}
-          onChange={(event) => setTop(tops.find((each) => each === event.currentTarget.value) ?? null)}
+          onChange={(event) => lookAt(tops.find((each) => each === event.currentTarget.value) ?? shownTop, spot)}
         >
           {tops.map((each) => (
             <option key={each} value={each}>
@@ -103,20 +97,21 @@ function Places({ studied, onTake }: PlacesProps) {
           gridMm={frame.gridMm}
           now={shownTop === nowTop ? now : null}
           lookedAt={spot}
-          onLook={setLooked}
+          onLook={(at) => lookAt(shownTop, at)}
         />
-        <LookedAt studied={studied} region={region} spot={spot} onLook={setLooked} onTake={take} />
+        <LookedAt studied={studied} region={region} spot={spot} onLook={(at) => lookAt(shownTop, at)} onTake={onTake} />
       </div>
     </>
   );
 }
 
-/** Where the stair in hand lies; without a run of its own it has the least that the rules allow. */
+/** Where the stair in hand lies, or would, if it cannot be laid out. */
 function spotOf({ asked: { search }, study }: Studied): Spot {
   const { job, limits } = search;
   const { frame } = study.result;
-  const run = job.steps.run ?? limits.treadMin;
-  const risers = job.steps.risers === 'auto' ? (study.ranked[0]?.found.risers ?? frame.fewest) : job.steps.risers;
+  const layout = layoutStair(job, limits);
+  const run = layout.ok ? layout.value.flight.exact.run : (job.steps.run ?? limits.treadMin);
+  const risers = layout.ok ? layout.value.flight.risers : Number(job.steps.risers) || frame.fewest;
   const steps = run === null ? frame.leastSteps : Math.round(toMm(run) / frame.gridMm);
   const between = (least: number, value: number, most: number) => Math.max(least, Math.min(most, value));
   return {
