@@ -59,6 +59,14 @@ describe('which rule is nearest to its limit, and at which edge', () => {
     expect(broken && inches(broken.margin)).toBe('-0.1228');
   });
 
+  test('turned round, the shortest is at the right', () => {
+    const turned = across({ survey: { fallAcross: '-3/16 in' } });
+    expect(turned && tightestAcross(turned, limits(9, 7.4, 0.375))).toMatchObject({
+      field: 'riser.min',
+      edge: 'right',
+    });
+  });
+
   test('no figure, no answer', () => {
     expect(nearest(null, null, null)).toBeNull();
   });
