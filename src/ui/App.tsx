@@ -46,10 +46,9 @@ function StairPage() {
   const pack = useJobPack(job);
   const isWalking = usePlannerState((state) => state.walk !== null);
   const goTo = useGoToPlace();
-  const stair = useMemo<StairOnShow>(
-    () => ({ job, index, plan: planOf(job, index, pack), units: unitsOf(job), say }),
-    [job, index, say, pack],
-  );
+  // The same plan as long as nothing that it was made with has changed.
+  const plan = planOf(job, index, pack);
+  const stair = useMemo<StairOnShow>(() => ({ job, index, plan, units: unitsOf(job), say }), [job, index, say, plan]);
   useEffect(() => {
     document.documentElement.dataset['theme'] = theme;
   }, [theme]);

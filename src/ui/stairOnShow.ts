@@ -1,8 +1,10 @@
 /** The stair that the page shows, laid out once for all who look at it. */
 import { createContext, useContext } from 'react';
-import type { RulePack } from '../core/codes/rulePack';
+import type { LocalReader } from '../core/codes/inForce';
+import type { RulePack } from '../core/codes/rules';
 import type { JobText } from '../core/job/jobText';
-import { planUnjudged, type RuleBook, type StairPlan } from '../core/plan/planUnjudged';
+import type { RuleBook } from '../core/plan/planStair';
+import { planUnjudged, type StairPlan } from '../core/plan/planUnjudged';
 import type { Result } from '../core/result';
 import type { UnitSystem } from '../core/units/length';
 import { DEFAULT_PACK, findPack, TASTES } from '../packs/ruleBook';
@@ -40,14 +42,27 @@ export function useStair(): StairOnShow {
   return stair;
 }
 
+/** Few jobs have local rules: who reads them comes with the first that does, or with the place to type them. */
+let locals: LocalReader | null = null;
+
+export function bringLocals(reader: LocalReader): void {
+  locals = reader;
+}
+
+/** True for a job that cannot be planned before the reader of local rules has come. */
+export function waitsForLocals(job: JobText): boolean {
+  return locals === null && (job.rules?.local ?? []).length > 0;
+}
+
 /**
  * A keystroke is planned before it is taken and again when it is shown: the second time is free.
- * A plan counts for the pack that it was made with, which may have come only since.
+ * A plan counts for the pack that it was made with, and the reader of local rules: either may have come only since.
  */
 const plans = new WeakMap<JobText, Map<number, Planned>>();
 
 interface Planned {
   readonly pack: RulePack | undefined;
+  readonly locals: LocalReader | null;
   readonly plan: Result<StairPlan>;
 }
 
@@ -55,8 +70,8 @@ export function planOf(job: JobText, index: number, pack = packOf(job)): Result<
   const known = plans.get(job) ?? new Map<number, Planned>();
   plans.set(job, known);
   const before = known.get(index);
-  const planned =
-    before?.pack === pack && before !== undefined ? before : { pack, plan: planUnjudged(job, index, BOOK) };
+  const isStill = before !== undefined && before.pack === pack && before.locals === locals;
+  const planned = isStill ? before : { pack, locals, plan: planUnjudged(job, index, { ...BOOK, locals }) };
   known.set(index, planned);
   return planned.plan;
 }

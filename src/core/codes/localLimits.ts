@@ -4,6 +4,7 @@
  * and where nobody judges it, as what the text itself says.
  */
 import type { LocalRuleText } from '../job/jobText';
+import type { Note } from '../layout/layoutStair';
 import { failure, type Problem, problem, type Result, success } from '../result';
 import { compare, type Exact, fromNumber, toInches, toMm } from '../units/exact';
 import { parseLength } from '../units/length';
@@ -85,7 +86,7 @@ const KIND_OF_UNIT: Readonly<Partial<Record<RuleUnit, string>>> = {
   '1:n': 'slope',
 };
 
-export interface Crossing {
+interface Crossing {
   readonly least: Limit;
   readonly most: Limit;
 }
@@ -94,7 +95,7 @@ export interface Crossing {
  * A local limit and one of the pack's that no stair can both meet. It is no mistake of the file's, for a
  * place may have changed one without the other: it is said, and the stair is laid out.
  */
-export function crossedWithPack(limits: readonly Limit[]): readonly Crossing[] {
+function crossedWithPack(limits: readonly Limit[]): readonly Crossing[] {
   return limits.flatMap((least) => {
     const name = mostOf(least.field);
     const most = limits.find(({ field }) => field === name);
@@ -183,4 +184,21 @@ function isLength(unit: RuleUnit): unit is 'in' | 'mm' {
 /** @param named the form with its unit; alone, the bare number does as well */
 function forms(named: string): { readonly alone: RegExp; readonly named: RegExp } {
   return { named: new RegExp(`^${named}$`), alone: new RegExp(`^(?:${named}|${NUMBER})$`) };
+}
+
+/** What has to be said of the local rules that are in force. */
+export function localNotes(limits: readonly Limit[]): readonly Note[] {
+  // A mistyped field would otherwise stand among the unchecked rules, and the amendment be without effect.
+  const unknown = limits.filter(
+    ({ field, confidence, replaced }) => confidence === 'local' && !replaced && kindOf(field) === undefined,
+  );
+  const crossed = crossedWithPack(limits).map(({ least, most }) => {
+    const values = { least: least.field, leastValue: said(least), most: most.field, mostValue: said(most) };
+    return { code: 'note.localCrossed', values };
+  });
+  return [...unknown.map(({ field }) => ({ code: 'note.localUnknown', values: { field } })), ...crossed];
+}
+
+function said({ value, unit }: Limit): string {
+  return unit === 'count' ? String(value) : `${String(value)} ${unit}`;
 }

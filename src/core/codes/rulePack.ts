@@ -3,81 +3,28 @@
  * the program knows no jurisdiction: which fields can be judged, and how, is the closed set in
  * `judge.ts`. The data itself lies in src/packs, read by a schema that refuses a row without source.
  */
-import type { LocalRuleText } from '../job/jobText';
-import { failure, type Result, success } from '../result';
-import { type Exact, fromNumber, inches, toInches, toMm } from '../units/exact';
-import { crossedLocals, readLocals } from './localLimits';
-import type { Limit, RulePack, RuleRow, RuleUnit } from './rules';
+import { failure, type Result } from '../result';
+import { type LocalReader, type RuleChoice, type RuleSet, rulesInForce } from './inForce';
+import { crossedLocals, localNotes, readLocals } from './localLimits';
+import type { RulePack } from './rules';
 
+export { inRuleUnit, limitFor, type RuleChoice, type RuleSet } from './inForce';
 export type { AddressMark, Confidence, Limit, RulePack, RuleRow, RuleUnit } from './rules';
 
-export interface RuleSet {
-  /** Null: the job names a pack that this program does not have. */
-  readonly pack: RulePack | null;
-  readonly packId: string;
-  readonly profile: string | null;
-  /** True if the job asks for a profile that the pack does not have. */
-  readonly profileMissing: boolean;
-  readonly limits: readonly Limit[];
-}
-
-export interface RuleChoice {
-  readonly pack: string;
-  readonly profile?: string | undefined;
-  readonly local?: readonly LocalRuleText[] | undefined;
-}
+export const LOCAL_READER: LocalReader = {
+  read(locals, inPack) {
+    const limits = readLocals(locals, inPack);
+    if (!limits.ok) return limits;
+    const crossed = crossedLocals(limits.value, locals);
+    return crossed.length > 0 ? failure(crossed) : limits;
+  },
+  notes: localNotes,
+};
 
 /**
  * @param findPack the packs that the program has, by lower-case id
  * @returns the limits in force, or the local rules whose value could not be read
  */
 export function chooseRules(choice: RuleChoice, findPack: (id: string) => RulePack | undefined): Result<RuleSet> {
-  const pack = findPack(choice.pack) ?? null;
-  const profiles = pack?.profiles ?? [];
-  const profile = chooseProfile(choice.profile, profiles);
-  const rows = (pack?.rows ?? []).filter((row) => row.profile === undefined || row.profile === profile);
-  const limits = new Map<string, Limit[]>();
-  for (const row of rows) limits.set(row.field, [...(limits.get(row.field) ?? []), limitOfRow(row, pack as RulePack)]);
-  const locals = readLocals(choice.local ?? [], limits);
-  if (!locals.ok) return locals;
-  const crossed = crossedLocals(locals.value, choice.local ?? []);
-  if (crossed.length > 0) return failure(crossed);
-  for (const limit of locals.value) limits.set(limit.field, [limit]);
-  const profileMissing = choice.profile !== undefined && !profiles.includes(choice.profile);
-  return success({ pack, packId: choice.pack, profile, profileMissing, limits: [...limits.values()].flat() });
-}
-
-/** @returns the number that a field is limited to, exactly, or null where there is none */
-export function limitFor(rules: RuleSet, field: string): Exact | null {
-  return rules.limits.find((limit) => limit.field === field)?.exact ?? null;
-}
-
-/** A length in the unit of its rule, for showing beside the rule: a float. */
-export function inRuleUnit(mm: Exact, unit: RuleUnit): number {
-  return unit === 'in' ? toMm(toInches(mm)) : toMm(mm);
-}
-
-function chooseProfile(asked: string | undefined, profiles: readonly string[]): string | null {
-  if (asked !== undefined && profiles.includes(asked)) return asked;
-  return profiles.find((profile) => profile === 'dwelling' || profile === 'private') ?? profiles[0] ?? null;
-}
-
-function limitOfRow(row: RuleRow, pack: RulePack): Limit {
-  return {
-    field: row.field,
-    value: row.value,
-    unit: row.unit,
-    exact: typeof row.value === 'number' ? exactOf(row.value, row.unit) : null,
-    section: row.section,
-    source: `${pack.title}, ${pack.edition}`,
-    confidence: row.confidence,
-    when: row.when,
-    advice: row.advice,
-    inclusive: row.inclusive,
-    measured: row.measured,
-  };
-}
-
-function exactOf(value: number, unit: RuleUnit): Exact {
-  return unit === 'in' ? inches(fromNumber(value)) : fromNumber(value);
+  return rulesInForce(choice, findPack, LOCAL_READER);
 }

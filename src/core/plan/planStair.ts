@@ -5,12 +5,19 @@
  */
 import { type Finding, findOn } from '../codes/findings';
 import { doubtIn } from '../codes/measures';
+import { LOCAL_READER } from '../codes/rulePack';
+import type { TasteRule } from '../codes/rules';
 import type { JobText } from '../job/jobText';
 import { failure, type Result, success } from '../result';
 import type { Exact } from '../units/exact';
-import { planUnjudged, type RuleBook, type StairPlan } from './planUnjudged';
+import { type LayoutBook, planUnjudged, type StairPlan } from './planUnjudged';
 
-export { limitsOf, type RuleBook, type StairPlan } from './planUnjudged';
+export { limitsOf, type StairPlan } from './planUnjudged';
+
+/** What the program knows of rules and taste; data from src/packs. */
+export interface RuleBook extends Omit<LayoutBook, 'locals'> {
+  readonly tastes: readonly TasteRule[];
+}
 
 export interface JudgedPlan extends StairPlan {
   readonly findings: readonly Finding[];
@@ -31,7 +38,7 @@ export function planStair(
   book: RuleBook,
   tapeDoubt: TapeDoubt = null,
 ): Result<JudgedPlan> {
-  const plan = planUnjudged(job, index, book);
+  const plan = planUnjudged(job, index, { ...book, locals: LOCAL_READER });
   return plan.ok ? success(judgePlan(plan.value, book, tapeDoubt)) : plan;
 }
 

@@ -5,21 +5,20 @@
 import type { CheckFault } from '../check/checkLayout';
 import { checkLayout } from '../check/checkLayout';
 import { type PrintedSheet, printedSheet } from '../check/printedSheet';
-import { kindOf } from '../codes/fieldKinds';
-import { crossedWithPack } from '../codes/localLimits';
-import { chooseRules, type Limit, limitFor, type RulePack, type RuleSet } from '../codes/rulePack';
-import type { TasteRule } from '../codes/rules';
+import { type LocalReader, limitFor, type RuleSet, rulesInForce } from '../codes/inForce';
+import type { RulePack } from '../codes/rules';
 import type { JobText } from '../job/jobText';
 import { readStair } from '../job/readStair';
 import type { LayoutLimits } from '../layout/flight';
 import { layoutStair, type Note, type StairLayout } from '../layout/layoutStair';
 import { failure, problem, type Result, success } from '../result';
 
-/** What the program knows of rules and taste; data from src/packs. */
-export interface RuleBook {
+/** What the program knows of rules; data from src/packs. */
+export interface LayoutBook {
   readonly findPack: (id: string) => RulePack | undefined;
   readonly defaultPack: string;
-  readonly tastes: readonly TasteRule[];
+  /** Who reads local rules; null where that has not come yet, and a job with such rules waits. */
+  readonly locals: LocalReader | null;
 }
 
 /** A stair laid out, with its sheet. */
@@ -31,10 +30,13 @@ export interface StairPlan {
   readonly notes: readonly Note[];
 }
 
-/** @returns the plan, or what must change first; a layout that fails its own check never leaves */
-export function planUnjudged(job: JobText, index: number, book: RuleBook): Result<StairPlan> {
+/**
+ * @returns the plan, or what must change first; a layout that fails its own check never leaves. A failure
+ *   without a problem waits for who reads local rules.
+ */
+export function planUnjudged(job: JobText, index: number, book: LayoutBook): Result<StairPlan> {
   const pack = job.rules?.pack ?? book.defaultPack;
-  const rules = chooseRules({ ...job.rules, pack }, book.findPack);
+  const rules = rulesInForce({ ...job.rules, pack }, book.findPack, book.locals);
   const stair = readStair(job, index);
   if (!rules.ok || !stair.ok) return failure([...problemsIn(rules), ...problemsIn(stair)]);
   const layout = layoutStair(stair.value, limitsOf(rules.value));
@@ -49,7 +51,7 @@ export function planUnjudged(job: JobText, index: number, book: RuleBook): Resul
       job.rules?.pack === undefined
         ? [...layout.value.defaults, { key: 'rules.pack', used: pack }]
         : layout.value.defaults,
-    notes: [...layout.value.notes, ...ruleNotes(rules.value), ...coveringNote(job, index)],
+    notes: [...layout.value.notes, ...ruleNotes(rules.value, book.locals), ...coveringNote(job, index)],
   });
 }
 
@@ -70,22 +72,13 @@ function selfCheckFailed(place: string, { what, step, expected, found }: CheckFa
   return problem(place, 'check.failed', { what, step, expectedMm: expected, foundMm: found });
 }
 
-function ruleNotes(rules: RuleSet): Note[] {
+function ruleNotes(rules: RuleSet, locals: LocalReader | null): Note[] {
   const notes: Note[] = [];
   if (rules.pack === null) {
     const code = rules.limits.length === 0 ? 'note.packMissing' : 'note.packMissingLocal';
     notes.push({ code, values: { pack: rules.packId } });
   }
-  // A mistyped field would otherwise stand among the unchecked rules, and the amendment be without effect.
-  const unknown = rules.limits.filter(
-    ({ field, confidence, replaced }) => confidence === 'local' && !replaced && kindOf(field) === undefined,
-  );
-  for (const { field } of unknown) notes.push({ code: 'note.localUnknown', values: { field } });
-  for (const { least, most } of crossedWithPack(rules.limits)) {
-    const said = ({ value, unit }: Limit) => (unit === 'count' ? String(value) : `${String(value)} ${unit}`);
-    const values = { least: least.field, leastValue: said(least), most: most.field, mostValue: said(most) };
-    notes.push({ code: 'note.localCrossed', values });
-  }
+  notes.push(...(locals?.notes(rules.limits) ?? []));
   if (rules.pack !== null && rules.profileMissing) notes.push({ code: 'note.profileMissing', values: {} });
   return notes;
 }

@@ -14,6 +14,7 @@ import { LengthInput } from '../fields/LengthField';
 import { makeLength, makeWords, textOf, withoutUnit } from '../fields/makings';
 import { useField } from '../fields/useField';
 import { WordsField } from '../fields/WordsField';
+import '../localReader';
 import { unitsOf, useStair } from '../stairOnShow';
 import { useBench } from '../usePlanner';
 import { AddLimit, type OpenField } from './AddLimit';

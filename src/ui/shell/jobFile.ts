@@ -7,6 +7,7 @@ import { openJob } from '../../document/openJob';
 import { saveJob } from '../../document/saveJob';
 import { DEFAULT_PACK, loadPack } from '../../packs/ruleBook';
 import { safeFileName } from '../../platform/fileName';
+import '../localReader';
 import { BOOK } from '../stairOnShow';
 
 export interface Refusal {

@@ -8,7 +8,8 @@ import { useGoToPlace } from './goToPlace';
 export function NotLaidOut() {
   const { say, plan, units } = useStair();
   const goTo = useGoToPlace();
-  if (plan.ok) return null;
+  // Without a problem it only waits for its rules.
+  if (plan.ok || plan.problems.length === 0) return null;
   return (
     <div className="sheet">
       <p>{say('results.none')}</p>
