@@ -35,10 +35,13 @@ function rowNodes(row: StripRow, strip: StripLayout, limit: number | null, words
 
 function limitNodes(right: number, strip: StripLayout, limit: number, { say, units }: StripWords): SvgNode[] {
   const { bandTop, bandBottom } = strip;
-  const place = { x: right + 12, y: (bandTop + bandBottom) / 2, anchor: 'start', size: 22 } as const;
+  const middle = (bandTop + bandBottom) / 2;
+  const place = { x: right + 12, y: middle, anchor: 'start', size: 22 } as const;
+  // Over the band, and over a fraction that is higher than the band.
+  const over = Math.min(bandTop - 10, middle - 26);
   return [
     ...[bandTop, bandBottom].map((y) => node('line', { class: 'strip-limit', x1: 0, x2: right + 4, y1: y, y2: y })),
-    node('text', { class: 'role-caption', x: right + 8, y: bandTop - 10, 'font-size': 14 }, say('strip.limit')),
+    node('text', { class: 'role-caption', x: right + 8, y: over, 'font-size': 14 }, say('strip.limit')),
     node('g', {}, figureNodes({ content: figureOf(limit, units), ...place, leastDigits: LEAST_DIGITS })),
   ];
 }
