@@ -2,7 +2,12 @@ import { defineConfig } from 'vitest/config';
 
 const folder = process.env['PITCHBOARD_MUTATED'] ?? 'units';
 
-/** A mutant is judged many times over: by the tests of its own folder, which answer in milliseconds, and by no others. */
+/** Rules are judged where the rows of packs are held against their limits, too. */
+const ALSO: Readonly<Record<string, readonly string[]>> = {
+  codes: ['tests/unit/packs/everyRow.test.ts', 'tests/published/codeBoundaries.test.ts'],
+};
+
+/** A mutant is judged many times over: by the tests of its own folder, which answer in milliseconds, and by few others. */
 export default defineConfig({
-  test: { environment: 'node', include: [`tests/unit/${folder}/**/*.test.ts`] },
+  test: { environment: 'node', include: [`tests/unit/${folder}/**/*.test.ts`, ...(ALSO[folder] ?? [])] },
 });
