@@ -39,6 +39,8 @@ export const ukWork: Partial<Record<WorkKey, string>> = {
   'overhead.near': 'Overhead {number}: near end, from the trimmer',
   'overhead.far': 'Overhead {number}: far end, from the trimmer',
   'overhead.hint.near': 'level, out to the end towards the trimmer',
+  'toes.lead':
+    'treads stay level; the floor’s fall goes into the feet and into riser 1. Trace all others from string {master}, then cut each toe to its own height',
   'toes.stringer': 'string, from the left as one climbs',
 
   'findings.help':

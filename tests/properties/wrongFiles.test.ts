@@ -11,7 +11,6 @@ import { KNOWN_KEYS } from '../../src/document/schema';
 import { sayProblem, speakerFor } from '../../src/text/say';
 import { BOOK } from '../fixtures/stairs';
 import { holds } from './measure';
-import './randomStairs';
 
 const SAY = speakerFor('us');
 

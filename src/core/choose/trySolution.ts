@@ -13,7 +13,8 @@ import { brokenFields } from './figures';
 import type { Solution } from './solveFor';
 
 export interface Tried {
-  readonly change: KeyChange;
+  /** The solution; and the number of risers where it was left to the rules and would not stay what it is. */
+  readonly changes: readonly [KeyChange, ...KeyChange[]];
   /** As it would be taken: millimetres, or a count. */
   readonly taken: number;
   readonly headroom: number | null;
@@ -39,18 +40,25 @@ export function trySolution(job: JobText, index: number, book: RuleBook, solutio
   const { unknown, value } = solution;
   if (unknown === 'risers') {
     const risers = toMm(value);
-    return attempt(job, index, book, { key: KEYS.risers, value: risers }, risers);
+    return attempt(job, index, book, [{ key: KEYS.risers, value: risers }], risers);
   }
   const grid = unknown === 'opening' ? FRAMED[units] : TAPED[units];
   const taken = onGrid(value, grid, unknown === 'opening' ? 'up' : 'down');
-  return attempt(job, index, book, { key: KEYS[unknown], value: exactText(taken, units) }, toMm(taken));
+  const change = { key: KEYS[unknown], value: exactText(taken, units) };
+  const before = planStair(job, index, book);
+  const after = planStair(changeStair(job, index, [change]), index, book);
+  // On a floor that falls another run is another rise, and the rules may count it into other risers.
+  const counts = [before, after].map((plan) => (plan.ok ? plan.value.layout.flight.risers : null));
+  const stays: KeyChange[] =
+    counts[0] == null || counts[0] === counts[1] ? [] : [{ key: KEYS.risers, value: counts[0] }];
+  return attempt(job, index, book, [change, ...stays], toMm(taken));
 }
 
-function attempt(job: JobText, index: number, book: RuleBook, change: KeyChange, taken: number): Tried | null {
-  const plan = planStair(changeStair(job, index, [change]), index, book);
+function attempt(job: JobText, index: number, book: RuleBook, changes: Tried['changes'], taken: number): Tried | null {
+  const plan = planStair(changeStair(job, index, changes), index, book);
   if (!plan.ok) return null;
   const { layout, findings } = plan.value;
-  return { change, taken, headroom: layout.opening.headroom, breaks: brokenFields(findings, 'rule') };
+  return { changes, taken, headroom: layout.opening.headroom, breaks: brokenFields(findings, 'rule') };
 }
 
 /** Exactly, so that a value on the grid stays what it is. */

@@ -104,7 +104,7 @@ function Answer({ solution, tried, wanted, onTake }: AnswerProps) {
         </span>
       )}
       {tried !== null && (
-        <button type="button" onClick={() => onTake([tried.change])}>
+        <button type="button" onClick={() => onTake(tried.changes)}>
           {say('choose.solve.take', { name, value: amount(tried.taken) })}
         </button>
       )}

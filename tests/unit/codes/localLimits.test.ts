@@ -1,11 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { kindOf, knownFields, mostOf } from '../../../src/core/codes/fieldKinds';
 import { findOn } from '../../../src/core/codes/findings';
+import { rulesInForce } from '../../../src/core/codes/inForce';
 import { judge } from '../../../src/core/codes/judge';
+import { localNotes } from '../../../src/core/codes/localLimits';
 import { chooseRules, type Limit, type RulePack, type RuleRow, type RuleUnit } from '../../../src/core/codes/rulePack';
 import type { LocalRuleText } from '../../../src/core/job/jobText';
 import type { Problem } from '../../../src/core/result';
-import { inch } from '../../../src/core/units/exact';
+import { inch, whole } from '../../../src/core/units/exact';
 import { sayProblem, speakerFor } from '../../../src/text/say';
 import { answerOf, changed, faultsOf, LOFT, planOf, refusalOf } from '../../fixtures/stairs';
 
@@ -317,4 +319,32 @@ test('the command’s answer keeps its keys', () => {
     'section',
     'source',
   ]);
+});
+
+test('counts that exclude each other are said as counts', () => {
+  const counts = (field: string, value: number): Limit => ({
+    field,
+    value,
+    unit: 'count',
+    exact: whole(value),
+    section: '',
+    source: '',
+    confidence: field.includes('min') ? 'local' : 'seen',
+  });
+  expect(localNotes([counts('flight.minRisers', 20), counts('flight.maxRisers', 18)])).toEqual([
+    {
+      code: 'note.localCrossed',
+      values: { least: 'flight.minRisers', leastValue: '20', most: 'flight.maxRisers', mostValue: '18' },
+    },
+  ]);
+});
+
+test('without its reader a job with local rules waits, and one without them does not', () => {
+  const pack = () => PACK;
+  expect(rulesInForce({ pack: 'test', local: [{ field: 'tread.min', value: '10 in' }] }, pack, null)).toEqual({
+    ok: false,
+    problems: [],
+  });
+  expect(rulesInForce({ pack: 'test', local: [] }, pack, null).ok).toBe(true);
+  expect(rulesInForce({ pack: 'test' }, pack, null).ok).toBe(true);
 });
