@@ -154,8 +154,10 @@ describe('a figure of the sheets', () => {
   ])('is explained as the very number that it shows (%s)', async (_, firstJob) => {
     const plan = planOf(firstJob);
     await openPart(<ExplainDesk goTo={() => undefined}>{sheetsOf(plan)}</ExplainDesk>, { firstJob });
-    const asked = [...document.querySelectorAll<HTMLElement>('.explained')];
-    expect(asked.length).toBeGreaterThan(40);
+    // What the sheets are made of is fetched when they are first shown.
+    const explained = () => [...document.querySelectorAll<HTMLElement>('.explained')];
+    await waitFor(() => expect(explained().length).toBeGreaterThan(40), SLOWLY);
+    const asked = explained();
     for (const figure of asked) {
       fireEvent.click(figure);
       const panel = await screen.findByRole('dialog', {}, SLOWLY);

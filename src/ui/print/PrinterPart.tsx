@@ -28,7 +28,7 @@ export function PrinterPart({ printer }: { readonly printer: Printer }) {
           </p>
         )}
         {problems.map((found) => (
-          <p key={found.code}>{sayProblem(say, found, units)}</p>
+          <p key={`${found.place} ${found.code}`}>{sayProblem(say, found, units)}</p>
         ))}
         {isTyped && correction === null && problems.length === 0 && <p>{say('print.printer.unread')}</p>}
       </div>
