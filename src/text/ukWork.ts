@@ -96,9 +96,11 @@ export const ukWork: Partial<Record<WorkKey, string>> = {
   'stairs.summary': '{risers, plural, one {# riser} other {# risers}} of {rise}, going {run}',
 
   'print.file.dxf.what': 'elevation, string and templates, units declared',
-  'paper.heelOf': 'Toe and heel of string {stringer} of {count}, counted from the left when climbing; full size',
-  'paper.stringerOf':
-    'Whole string {stringer} of {count} from the left, full size; every other has a shorter toe of its own',
+  'paper.heelOf': 'Foot, string {stringer} of {count} from left',
+  'paper.stringerOf': 'Whole string {stringer} of {count} from left',
+  'sheets.heel.tallest': 'String {stringer} from the left, where the toe is tallest. Each of the others has its own.',
+  'sheets.asCutOf':
+    'Risers that these marks will give at string {stringer}, the tallest toe, first to last. Spread over all strings {spread}.',
   'caution.7': 'Turn a board down that has a large knot, a split or wane at a corner, a throat or the trimmer notch.',
 
   'because.risers.fewest.onSlope':

@@ -2,6 +2,7 @@
  * The two places that are too small to read on the elevation, enlarged: the heel and the top end.
  * Frame: layout/flight, y up. Only the wood near the place is drawn, cut off at the detail's edge.
  */
+import { onGrid } from '../check/printedSheet';
 import { type Point, point } from '../geometry/point';
 import type { StairLayout } from '../layout/layoutStair';
 import type { StairPlan } from '../plan/planStair';
@@ -92,7 +93,9 @@ export function drawTopEnd(plan: Pick<StairPlan, 'layout' | 'sheet'>, view: View
     const upper = Math.min(top.topY, headerTop);
     dimension(detail, 'headerContact', upper - bearing.contact, upper, 'right', top.headerX, 'headerContact');
   }
-  dimension(detail, 'plumbCut', bottom, top.topY, 'left', [top.endX, top.endX - top.lastLevelCut], 'plumbCut');
+  const ends = [top.endX, top.endX - top.lastLevelCut] as const;
+  const cut = onGrid(top.plumbCut, plan.sheet.step, 'nearest');
+  dimension(detail, 'plumbCut', bottom, top.topY, 'left', ends, 'plumbCut', cut);
   return finish(detail);
 }
 

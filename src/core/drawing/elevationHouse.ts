@@ -28,8 +28,11 @@ function drawLowerFloor(sketch: Sketch, layout: StairLayout, extent: Box): void 
   const step = sketch.px(HATCH_PIXELS);
   const lowest = Math.min(today(extent.left), today(extent.right));
   const deep = Math.min(step * 0.8, lowest - extent.bottom);
-  for (let x = extent.left + deep; x < extent.right; x += step) {
-    sketch.line('ground-hatch', point(x, today(x)), point(x - deep, today(x) - deep));
+  // Of a floor that lies lower than what is shown there is nothing to hatch.
+  if (deep > 0) {
+    for (let x = extent.left + deep; x < extent.right; x += step) {
+      sketch.line('ground-hatch', point(x, today(x)), point(x - deep, today(x) - deep));
+    }
   }
   drawFloor(sketch, { left: extent.left, right: extent.right }, today, finished, layout.job.survey.lowerToAdd, LOWER);
 }

@@ -124,12 +124,14 @@ export function wrap(
 ): readonly string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(' ')) {
-    const longer = line === '' ? word : `${line} ${word}`;
+  // A word too long for a line of its own goes on after its hyphens.
+  const parts = text.split(' ').map((word) => (measure(word, bold) > roomFor(0) ? word.split(/(?<=-)/) : [word]));
+  for (const [at, part] of parts.flatMap((word) => word.map((part, at) => [at, part] as const))) {
+    const longer = line === '' ? part : `${line}${at === 0 ? ' ' : ''}${part}`;
     if (line !== '' && measure(longer, bold) > roomFor(lines.length)) {
       lines.push(line);
-      line = cutToFit(word, roomFor(lines.length), bold, measure);
-    } else line = line === '' ? cutToFit(word, roomFor(lines.length), bold, measure) : longer;
+      line = cutToFit(part, roomFor(lines.length), bold, measure);
+    } else line = line === '' ? cutToFit(part, roomFor(lines.length), bold, measure) : longer;
   }
   return line === '' ? lines : [...lines, line];
 }

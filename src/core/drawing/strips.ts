@@ -52,14 +52,17 @@ export const makeMarksStrip: Maker = ({ layout, sheet }, words, measure) => {
 
 /** Finished tops on the upper edge, the stringer's level cuts on the lower. Stands on today's lower floor. */
 export const makePoleStrip: Maker = ({ layout, sheet }, words, measure) => {
-  const { units } = layout.job;
+  const { flight, job } = layout;
+  const { units } = job;
   const sketch = new PageSketch(measure);
   const mark = (value: number) => (sheet.step === 0 ? value : roundTo(value, sheet.step));
   const rows = storyPole(layout);
   const right = mark(rows.at(-1)?.finishedToday as number) + AFTER;
   drawEdges(sketch, 0, right);
   drawStart(sketch, 0);
-  sketch.words('small', point(2, 4.4), words('floor'), PRINT.small);
+  // On a floor that falls any way the heights hold in one place only.
+  const isLevel = flight.slopeAlong === 0 && flight.slopeAcross === 0;
+  sketch.words('small', point(2, 4.4), words(isLevel ? 'floor' : 'floorHere'), PRINT.small);
   for (const { step, finishedToday, cutToday } of rows.slice(1)) {
     const top = mark(finishedToday);
     sketch.together(`top ${step}`, () => {

@@ -66,7 +66,12 @@ export function draftTemplate(
   // A heel for each stringer whose foot differs; the whole board once, and it says whose it is.
   return (name === 'heel' ? feet : [master]).flatMap((foot) => {
     const title = words(name === 'heel' ? 'heelOf' : 'stringerOf', { stringer: foot.stringer, count: feet.length });
-    return draftOne(name, standingOn(plan, foot), options, words, measure).map((draft) => ({ ...draft, title }));
+    const others = name === 'heel' ? '' : words('othersShorter');
+    return draftOne(name, standingOn(plan, foot), options, words, measure).map((draft) => ({
+      ...draft,
+      title,
+      under: [draft.under, others].filter((part) => part !== '').join(' '),
+    }));
   });
 }
 

@@ -19,6 +19,11 @@ export function pieceName(say: Speaker, { piece }: CutRow): string {
   return say(`sheets.piece.${piece}`);
 }
 
+/** True where the first riser board stands on a floor that falls across: it is ripped for the lowest end. */
+export function isScribed({ layout }: Pick<StairPlan, 'layout'>): boolean {
+  return layout.flight.slopeAcross !== 0 && layout.rips.riserHeights.length > 0;
+}
+
 export const makeCutList: LeafMaker = (context) => {
   const { say, content, plan } = context;
   const width = content.right - content.left;
@@ -51,7 +56,9 @@ function rowOf({ say, plan }: LeafContext, row: CutRow): CellText[] {
   const length = (mm: number | null, rounding: 'nearest' | 'down' = 'nearest') =>
     mm === null ? words('') : figure(figureOf(mm, units, rounding));
   return [
-    words(pieceName(say, row)),
+    words(
+      row.piece === 'first-riser' && isScribed(plan) ? say('sheets.piece.first-riser-scribed') : pieceName(say, row),
+    ),
     row.count === null ? words('?', true) : count(row.count),
     length(row.width, row.widthIs === 'rip' ? 'down' : 'nearest'),
     words(say(`sheets.width.${row.widthIs}`)),

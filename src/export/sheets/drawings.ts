@@ -13,8 +13,10 @@ export const makeDetails: LeafMaker = ({ say, content, plan, measure }) => {
   const view = viewFor(content);
   const heel = placeDrawing(drawHeel(plan, view, drawingWords(say)), content, measure);
   const top = placeDrawing(drawTopEnd(plan, view, drawingWords(say)), content, measure);
+  const { stringer } = plan.layout.stringer.master;
+  const tallest = stringer === 0 ? '' : say('sheets.heel.tallest', { stringer });
   return [
-    { title: say('drawing.heel'), under: '', scale: { kind: 'ratio', ratio: heel.ratio }, marks: heel.marks },
+    { title: say('drawing.heel'), under: tallest, scale: { kind: 'ratio', ratio: heel.ratio }, marks: heel.marks },
     { title: say('drawing.topEnd'), under: '', scale: { kind: 'ratio', ratio: top.ratio }, marks: top.marks },
   ];
 };

@@ -17,7 +17,9 @@ const SET_OUT_WIDTH = 88;
 const GAP = 6;
 
 export const makeHeights: LeafMaker = (context) => {
-  const { say, content, measure } = context;
+  const { say, content, measure, plan } = context;
+  const { slopeAlong, slopeAcross } = plan.layout.flight;
+  const isLevel = slopeAlong === 0 && slopeAcross === 0;
   const columns = columnsFor(context);
   const leaves: Leaf[] = [];
   for (let left = rowsFor(context); left.length > 0; ) {
@@ -27,7 +29,7 @@ export const makeHeights: LeafMaker = (context) => {
     if (leaves.length === 0) drawSetOut(context, sketch);
     leaves.push({
       title: say('sheets.heights'),
-      under: say('sheets.heights.under'),
+      under: say(isLevel ? 'sheets.heights.under' : 'sheets.heights.onSlope'),
       scale: NO_SCALE,
       marks: sketch.marks,
     });

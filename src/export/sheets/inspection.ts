@@ -9,6 +9,9 @@ import { BLANK, type CellText, drawTable, figure, type TableStyle, words } from 
 
 const OTHER_WIDTH = 96;
 const GAP = 6;
+/** The column of steps; wider where a place across stands beside its number. */
+const STEP = 14;
+const WIDE_STEP = 27;
 /** Rows that a pen can write in. */
 const ROWS: TableStyle = { size: PRINT.figure, rowHeight: 7 };
 const OTHERS: readonly TextKey[] = [
@@ -31,9 +34,10 @@ export const makeInspection: LeafMaker = (context) => {
   const leaves: Leaf[] = [];
   for (let left = riserRows(context); left.length > 0; ) {
     const sketch = new PageSketch(measure);
-    const width = (content.right - content.left - OTHER_WIDTH - GAP - 14) / 4;
+    const step = firstRiserAcross(context).length === 0 ? STEP : WIDE_STEP;
+    const width = (content.right - content.left - OTHER_WIDTH - GAP - step) / 4;
     const columns = [
-      { head: say('marks.step'), width: 14 },
+      { head: say('marks.step'), width: step },
       { head: say('inspect.riserPlanned'), width },
       { head: say('inspect.riserMeasured'), width },
       { head: say('inspect.runPlanned'), width },
@@ -53,15 +57,34 @@ export const makeInspection: LeafMaker = (context) => {
   return leaves;
 };
 
-function riserRows({ plan }: LeafContext): readonly (readonly CellText[])[] {
-  const { flight, job } = plan.layout;
-  return Array.from({ length: flight.risers }, (_, i) => [
-    words(String(i + 1), true),
-    figure(figureOf(flight.unitRise, job.units)),
+function riserRows(context: LeafContext): readonly (readonly CellText[])[] {
+  const { flight, job } = context.plan.layout;
+  const row = (step: string, riser: number, hasRun: boolean): CellText[] => [
+    words(step, true),
+    figure(figureOf(riser, job.units)),
     BLANK,
-    i < flight.treads ? figure(figureOf(flight.run, job.units)) : words(''),
-    i < flight.treads ? BLANK : words(''),
-  ]);
+    hasRun ? figure(figureOf(flight.run, job.units)) : words(''),
+    hasRun ? BLANK : words(''),
+  ];
+  const rows = Array.from({ length: flight.risers }, (_, i) => row(String(i + 1), flight.unitRise, i < flight.treads));
+  const across = firstRiserAcross(context);
+  if (across.length === 0) return rows;
+  return [...across.map(([step, riser], i) => row(step, riser, i === MIDDLE)), ...rows.slice(1)];
+}
+
+/** Of three places across. */
+const MIDDLE = 1;
+
+/** Where the floor falls across, riser 1 is another at each side than in the middle; else nothing. */
+function firstRiserAcross({ say, plan }: LeafContext): readonly (readonly [step: string, riser: number])[] {
+  const { flight, width } = plan.layout;
+  if (flight.slopeAcross === 0 || width === null) return [];
+  const side = (width.betweenSkirts / 2) * flight.slopeAcross;
+  return [
+    [say('inspect.left', { step: 1 }), flight.unitRise + side],
+    [say('inspect.middle', { step: 1 }), flight.unitRise],
+    [say('inspect.right', { step: 1 }), flight.unitRise - side],
+  ];
 }
 
 function drawOthers({ say, content }: LeafContext, sketch: PageSketch): void {

@@ -7,6 +7,7 @@ import { PageSketch, PRINT } from '../../core/drawing/pageSketch';
 import { clipLineToBox } from '../../core/drawing/strip';
 import { point } from '../../core/geometry/point';
 import type { JudgedPlan } from '../../core/plan/planStair';
+import { spreadAsCut } from '../../core/stringer/asCut';
 import { mmToInches } from '../../core/units/exact';
 import { tapeText } from '../../core/units/format';
 import { roundTo } from '../../core/units/rounding';
@@ -52,7 +53,10 @@ export const makeStringerSheet: LeafMaker = (context) => {
   drawAsCut(context, sketch);
   const first: Leaf = {
     title: say('sheets.stringer'),
-    under: say('sheets.stringer.under', { count: plan.layout.width?.stringers ?? 0 }),
+    // Where the floor falls across no two are alike, and whoever cuts them so has them all out by the difference.
+    under: say(plan.sheet.feet.length === 0 ? 'sheets.stringer.under' : 'sheets.stringer.eachToe', {
+      count: plan.layout.width?.stringers ?? 0,
+    }),
     scale: { kind: 'ratio', ratio: board.ratio },
     marks: [],
   };
@@ -118,14 +122,15 @@ function wasteOn(marks: readonly Mark[]): readonly Stroke[] {
     });
 }
 
-function markColumns({ say, content }: LeafContext): readonly Column[] {
+function markColumns({ say, content, plan }: LeafContext): readonly Column[] {
   const width = (content.right - content.left - CHECKS_WIDTH - GAP - 14) / 4;
+  const alike = plan.sheet.feet.length === 0;
   return [
     { head: say('marks.step'), width: 14 },
     { head: say('marks.tip'), width },
     { head: say('marks.corner'), width },
-    { head: say('sheets.cutHeight'), width },
-    { head: say('sheets.finishedTread'), width },
+    { head: say(alike ? 'sheets.cutHeight' : 'sheets.cutHeightHere'), width },
+    { head: say(alike ? 'sheets.finishedTread' : 'sheets.finishedTreadHere'), width },
   ];
 }
 
@@ -218,13 +223,16 @@ function drawChecks(context: LeafContext, sketch: PageSketch, top: number, botto
 
 /** Every finished riser after cutting to these marks. */
 function drawAsCut({ say, content, plan }: LeafContext, sketch: PageSketch): void {
-  const { asCut } = plan.layout.stringer;
+  const { asCut, feet, master } = plan.layout.stringer;
   const { units } = plan.layout.job;
   const top = content.bottom + asCutHeight(plan);
   sketch.level('rule', content.left, content.right, top);
-  const spread = figureOf(asCut.spread, units, 'up');
+  // Over all stringers, as the findings have it, and not only the one whose risers stand here.
+  const spread = figureOf(spreadAsCut(feet), units, 'up');
   const shown = spread.kind === 'digits' ? spread.text : tapeText(spread.number).replace(/^0 \+$/, '1/32');
-  sketch.words('small', point(content.left, top - 3), say('sheets.asCut', { spread: shown }), PRINT.small);
+  const { stringer } = master;
+  const head = say(stringer === 0 ? 'sheets.asCut' : 'sheets.asCutOf', { spread: shown, stringer });
+  sketch.words('small', point(content.left, top - 3), head, PRINT.small);
   const perRow = Math.ceil(asCut.risers.length / asCutRows(plan));
   const width = (content.right - content.left) / perRow;
   asCut.risers.forEach((riser, i) => {

@@ -90,7 +90,8 @@ function overheadRows({ say }: LeafContext, stair: StairText): CellText[][] {
       const typed = obstacle[name];
       if (typed === undefined) return [];
       const what = say(`overhead.${name}`, { number: at + 1 });
-      return [[words(what), words(plainText(typed), true), words(plainText(obstacle.name ?? '')), BLANK, BLANK, BLANK]];
+      const called = obstacle.name === undefined ? what : `${what} (${plainText(obstacle.name)})`;
+      return [[words(called), words(plainText(typed), true), words(''), BLANK, BLANK, BLANK]];
     }),
   );
 }

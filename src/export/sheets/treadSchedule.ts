@@ -3,6 +3,7 @@
  * The cut list has the same pieces by the saw; here they stand in the order of the climb.
  */
 import { figureOf } from '../../core/drawing/figures';
+import { isScribed } from './cutListSheet';
 import type { LeafContext, LeafMaker } from './leaf';
 import { listLeaves } from './listLeaves';
 import { BLANK, type CellText, FIGURES, figure, words } from './table';
@@ -22,7 +23,13 @@ export const makeTreadSchedule: LeafMaker = (context) => {
   ];
   return listLeaves(context, {
     title: say('sheets.treads'),
-    under: say(plan.layout.width === null ? 'sheets.treads.noWidth' : 'sheets.treads.under'),
+    under: say(
+      plan.layout.width === null
+        ? 'sheets.treads.noWidth'
+        : isScribed(plan)
+          ? 'sheets.treads.scribe'
+          : 'sheets.treads.under',
+    ),
     columns: shares.map(([head, share]) => ({ head, width: width * share })),
     rows: [...treadRows(context), ...landingRow(context)],
     style: FIGURES,
