@@ -102,3 +102,9 @@ describe('words that are not ours to say', () => {
     }
   });
 });
+
+it('a job with a local rule is drawn once the reader of local rules has come', async () => {
+  const local = [{ field: 'headroom.min', value: '78 in', note: 'as agreed' }];
+  await openPage({ firstJob: { ...demoJob, rules: { pack: 'irc-2021', local } } });
+  expect(await screen.findByRole('img', { name: /^Side elevation/ })).toBeTruthy();
+});
