@@ -56,6 +56,25 @@ function touch(target: Element, type: string, pointerId: number, clientX: number
   fireEvent(target, new PointerEvent(type, { bubbles: true, pointerType: 'touch', pointerId, clientX, clientY }));
 }
 
+describe('the header mark on a low elevation', () => {
+  it.each([
+    [736, 340],
+    [976, 380],
+    [1456, 380],
+  ])('is dimensioned beside the floor at %i × %i, and not among its lines', (width, height) => {
+    const { marks } = drawElevation(plan, { width, height }, words);
+    const ends = marks.flatMap((mark) =>
+      mark.kind === 'shape' && mark.about === 'headerMark' && mark.role === 'tick' ? mark.corners : [],
+    );
+    const floor = marks.flatMap((mark) => (mark.kind === 'shape' && mark.role === 'floor-today' ? mark.corners : []));
+    expect(ends).toHaveLength(4);
+    expect(Math.min(...ends.map(({ x }) => x))).toBeGreaterThan(Math.max(...floor.map(({ x }) => x)));
+    // Each tick is shorter than the piece of the line that the two leave free.
+    const heights = ends.map(({ y }) => y).toSorted((one, other) => one - other) as [number, number, number, number];
+    expect(heights[2] - heights[1]).toBeGreaterThan(heights[1] - heights[0]);
+  });
+});
+
 describe('a drawing that one can come closer to', () => {
   it('says what it shows and how to look around in it', async () => {
     const { place } = await openElevation();

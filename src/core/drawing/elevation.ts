@@ -21,6 +21,8 @@ const ABOVE_FLOOR = 120;
 /** From these widths on, in pixels, there is room for more dimensions round the stair. */
 const MIDDLE = 460;
 const WIDE = 1000;
+/** Lower than this a second row under the stair would cost more of the stair than it tells. */
+const HIGH = 640;
 
 /** Room for dimensions round the stair, in pixels, and how much of the house stands beside it, in millimetres. */
 interface Surround {
@@ -60,7 +62,7 @@ export function drawElevation(
 
 /** The height at which a view of this width is filled from side to side, within what a screen has room for. */
 export function elevationHeight(width: number, { layout }: Pick<StairPlan, 'layout'>): number {
-  const around = surroundOf(width);
+  const around = surroundOf(width, LARGEST_HEIGHT);
   const extent = extentOf(layout, around.house);
   const proportion = (extent.right - extent.left) / (extent.top - extent.bottom);
   const room = Math.max(40, width - around.left - around.right);
@@ -70,7 +72,7 @@ export function elevationHeight(width: number, { layout }: Pick<StairPlan, 'layo
 const LARGEST_HEIGHT = 680;
 
 function wholeOf(layout: StairLayout, view: View): Whole {
-  const around = surroundOf(view.width);
+  const around = surroundOf(view.width, view.height);
   const extent = extentOf(layout, around.house);
   const perPixel = Math.max(
     (extent.right - extent.left) / Math.max(40, view.width - around.left - around.right),
@@ -96,8 +98,8 @@ function extentOf(layout: StairLayout, house: number): Box {
   };
 }
 
-function surroundOf(width: number): Surround {
-  if (width >= WIDE) return { left: 196, right: 28, top: 64, bottom: 128, house: 700 };
+function surroundOf(width: number, height: number): Surround {
+  if (width >= WIDE) return { left: 196, right: 28, top: 64, bottom: height >= HIGH ? 128 : 64, house: 700 };
   if (width >= MIDDLE) return { left: 112, right: 22, top: 60, bottom: 64, house: 480 };
   return { left: 104, right: 14, top: 16, bottom: 64, house: 260 };
 }

@@ -231,6 +231,9 @@ function captionFinish(
   sketch.placeFirst([...worded, ...bare], about);
 }
 
+/** Shorter than this, in pixels, a header mark does not show among the lines of the floor. */
+const SHORT_MARK = 44;
+
 /** How far under the subfloor of today the last level cut is marked: the text stands under the floor. */
 function dimensionHeaderMark({ sketch, layout, sheet, extent, words }: Dimensioning): void {
   const { flight, stringer, job } = layout;
@@ -245,27 +248,35 @@ function dimensionHeaderMark({ sketch, layout, sheet, extent, words }: Dimension
   );
   const content = figureOf(sheet.headerMark, job.units);
   const caption = captionLines(words('headerMark'));
-  const x = headerX + sketch.px(34);
+  const length = today - topY;
+  const at = (x: number, text: Point, anchor: TextMark['anchor']): readonly Mark[] => [
+    { kind: 'shape', role: 'dimension', closed: false, corners: [point(x, today), point(x, topY)] },
+    ...[today, topY].map((end) => sketch.tick(point(x, end), length)),
+    {
+      kind: 'shape',
+      role: 'dimension',
+      closed: false,
+      corners: [point(stringer.top.endX + sketch.px(4), topY), point(x + sketch.px(8), topY)],
+    },
+    sketch.figure('number', text, anchor, content, TYPE.number),
+    ...sketch.captionBeside(caption, point(text.x, text.y - sketch.px(26)), anchor),
+  ];
+  const inFloor = headerX + sketch.px(34);
   const y = underside - sketch.px(30);
-  const right = extent.right + sketch.px(16);
-  sketch.placeFirst(
-    [point(headerX + sketch.px(18), y), point(right, y)].map((at, i) => {
-      const anchor = i === 0 ? 'start' : 'end';
-      return [
-        { kind: 'shape', role: 'dimension', closed: false, corners: [point(x, today), point(x, topY)] },
-        ...[today, topY].map((end) => sketch.tick(point(x, end))),
-        {
-          kind: 'shape',
-          role: 'dimension',
-          closed: false,
-          corners: [point(stringer.top.endX + sketch.px(4), topY), point(x + sketch.px(8), topY)],
-        },
-        sketch.figure('number', at, anchor, content, TYPE.number),
-        ...sketch.captionBeside(caption, point(at.x, at.y - sketch.px(26)), anchor),
-      ] satisfies Mark[];
-    }),
-    'headerMark',
-  );
+  const places = [
+    at(inFloor, point(headerX + sketch.px(18), y), 'start'),
+    at(inFloor, point(extent.right + sketch.px(16), y), 'end'),
+  ];
+  // Among the lines of the floor a short dimension is lost: it stands clear of them, where there is room.
+  const clear = extent.right + sketch.px(24);
+  const over: Mark = {
+    kind: 'shape',
+    role: 'dimension',
+    closed: false,
+    corners: [point(extent.right + sketch.px(10), today), point(clear + sketch.px(8), today)],
+  };
+  const beside = [...at(clear, point(clear + sketch.px(16), topY - sketch.px(2)), 'start'), over];
+  sketch.placeFirst(length < sketch.px(SHORT_MARK) ? [beside, ...places] : places, 'headerMark');
 }
 
 /** Whether a riser's number, this high over the tread below it, stays clear of the nosing line. */

@@ -286,8 +286,9 @@ export class Sketch {
     return [a, b].map((end) => this.tick(end));
   }
 
-  tick({ x, y }: Point): Mark {
-    const reach = this.px(TICK);
+  /** @param length of the dimension that it ends, in millimetres: the ticks of a short one do not run into each other */
+  tick({ x, y }: Point, length = Number.POSITIVE_INFINITY): Mark {
+    const reach = Math.min(this.px(TICK), length / 5);
     return lineMark('tick', [point(x - reach, y - reach), point(x + reach, y + reach)]);
   }
 

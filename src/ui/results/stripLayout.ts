@@ -35,7 +35,7 @@ export interface StripLayout {
 }
 
 /** Heights within one row. */
-export const STRIP = { numbers: 26, common: 100, foot: 172, label: 190, height: 204, breakAt: 146 } as const;
+export const STRIP = { numbers: 26, common: 90, foot: 152, label: 170, height: 184, breakAt: 132 } as const;
 const LIMIT_ROOM = 62;
 interface Type {
   readonly end: { readonly size: number; readonly air: number };

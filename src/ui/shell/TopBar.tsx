@@ -13,6 +13,9 @@ import { SaveLine } from './SaveLine';
 
 const OfflineLine = lazy(() => import('./OfflineWords').then(({ OfflineLine }) => ({ default: OfflineLine })));
 
+/** More letters than this take more than two lines of a tablet's bar. */
+const LONG_NAME = 44;
+
 const UNITS = ['imperial', 'metric'] as const;
 
 interface TopBarProps {
@@ -24,13 +27,14 @@ interface TopBarProps {
 export function TopBar({ onOpen, onSave, onNew }: TopBarProps) {
   const { say, job } = useStair();
   const { actions } = useBench().planner;
+  const name = job.name ?? say('app.noJobName');
   const mayUndo = usePlannerState(canUndo);
   const mayRedo = usePlannerState(canRedo);
   return (
     <header className="top-bar">
       <PitchMark />
       <div className="bar-names">
-        <h1>{job.name ?? say('app.noJobName')}</h1>
+        <h1 className={name.length > LONG_NAME ? 'long' : undefined}>{name}</h1>
         <StairList />
       </div>
       <SaveLine onSave={onSave} />

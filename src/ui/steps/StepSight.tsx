@@ -1,5 +1,5 @@
 /** What is in sight at every step: the drawing that the step is about, and the risers as they will be. */
-import { lazy, memo, Suspense } from 'react';
+import { lazy, memo, Suspense, useState } from 'react';
 import type { StairPlan } from '../../core/plan/planStair';
 import { Elevation } from '../drawing/StairDrawings';
 import { BlankPicture, STAIR_FRAME } from '../measure/BlankPicture';
@@ -24,17 +24,16 @@ export const StepSight = memo(function StepSight({ lit }: LitProps) {
   const { say, plan } = useStair();
   const step = usePlannerState((state) => state.step);
   const atBoard = step === 'lay-out' || step === 'cut';
+  const shown = `${step} ${plan.ok}`;
+  const [sheet, setSheet] = useState<HTMLElement | null>(null);
   return (
     <div className="desk-drawing">
       {plan.ok && <DraftBanner plan={plan.value} />}
-      <section className="sheet elevation" aria-labelledby="sight-title">
+      <section className="sheet elevation" ref={setSheet} aria-labelledby="sight-title">
         <h2 id="sight-title">{say(atBoard ? 'drawing.board' : 'drawing.elevation')}</h2>
         {/* Each step begins its own drawings: none is hidden and brought back while another is fetched. */}
-        <Suspense
-          key={`${step} ${plan.ok}`}
-          fallback={plan.ok ? null : <BlankPicture kind="stair-guess" viewBox={STAIR_FRAME} />}
-        >
-          {plan.ok ? <Drawings plan={plan.value} lit={lit} /> : <StairGuess />}
+        <Suspense key={shown} fallback={plan.ok ? null : <BlankPicture kind="stair-guess" viewBox={STAIR_FRAME} />}>
+          {plan.ok ? <Drawings plan={plan.value} lit={lit} sheet={sheet} /> : <StairGuess />}
         </Suspense>
       </section>
       {plan.ok && <RiserStrip plan={plan.value} />}
@@ -42,9 +41,14 @@ export const StepSight = memo(function StepSight({ lit }: LitProps) {
   );
 });
 
-function Drawings({ plan, lit }: LitProps & { readonly plan: StairPlan }) {
+interface DrawingsProps extends LitProps {
+  readonly plan: StairPlan;
+  readonly sheet: HTMLElement | null;
+}
+
+function Drawings({ plan, lit, sheet }: DrawingsProps) {
   const step = usePlannerState((state) => state.step);
-  const height = useSightHeight();
+  const height = useSightHeight(sheet);
   if (step === 'lay-out') {
     return (
       <>

@@ -1,27 +1,41 @@
 /**
- * How tall the elevation may be, so that the risers under it stay in sight: at a desk what the window
- * leaves beside bar, steps and strip; on a tablet the upper part of it, with the fields below.
+ * How tall the elevation may be, so that the risers under it stay in sight: at a desk what bar, steps
+ * and strip leave of the window, measured; on a tablet the upper part of it, with the fields below.
  */
-import { useSyncExternalStore } from 'react';
+import { useLayoutEffect, useState } from 'react';
 
-const DESK_FROM = 1100;
-/** Bar, steps, title and riser strip at a desk, in pixels. */
-const TAKEN_AT_DESK = 530;
-const LEAST_AT_DESK = 320;
+/** Where look/steps.css gives the sheet its height, whatever is in it: a drawing that fills it does not move it. */
+const DESK = { width: 1100, height: 600 };
 const LEAST = 250;
 const SHARE_OF_TABLET = 0.36;
+/** Under the drawing, in pixels. */
+const BELOW = 8;
 
-export function useSightHeight(): number {
-  return useSyncExternalStore(subscribe, heightNow);
+/**
+ * For what stands in the sheet: it is measured with the drawing in its place.
+ * @returns pixels
+ */
+export function useSightHeight(sheet: HTMLElement | null): number {
+  const [height, setHeight] = useState(() => heightIn(sheet));
+  useLayoutEffect(() => {
+    const measure = () => setHeight(heightIn(sheet));
+    measure();
+    window.addEventListener('resize', measure);
+    const observer = typeof ResizeObserver === 'undefined' ? null : new ResizeObserver(measure);
+    if (sheet !== null) observer?.observe(sheet);
+    return () => {
+      window.removeEventListener('resize', measure);
+      observer?.disconnect();
+    };
+  }, [sheet]);
+  return height;
 }
 
-function subscribe(changed: () => void): () => void {
-  window.addEventListener('resize', changed);
-  return () => window.removeEventListener('resize', changed);
-}
-
-function heightNow(): number {
+function heightIn(sheet: HTMLElement | null): number {
   const { innerWidth, innerHeight } = window;
-  if (innerWidth >= DESK_FROM) return Math.max(LEAST_AT_DESK, innerHeight - TAKEN_AT_DESK);
-  return Math.round(Math.max(LEAST, innerHeight * SHARE_OF_TABLET));
+  const place = sheet?.querySelector('.sight-place');
+  if (!sheet || !place || innerWidth < DESK.width || innerHeight < DESK.height)
+    return Math.max(LEAST, Math.round(innerHeight * SHARE_OF_TABLET));
+  const above = place.getBoundingClientRect().top - sheet.getBoundingClientRect().top + sheet.scrollTop;
+  return Math.max(LEAST, Math.floor(sheet.clientHeight - above - BELOW));
 }

@@ -1,20 +1,35 @@
 /**
- * The board with the stringer on it, crown edge up, as it lies on the horses. The whole of it where there
- * is room; on a narrow screen the piece round the mark; the toe and the top end close up.
+ * The board with the stringer on it, crown edge up, as it lies on the horses. The whole of it, or of a
+ * very long one on a narrow screen the piece round the mark; the toe and the top end close up. Where the
+ * board goes on beside the picture it is broken off, so that no end of it is taken for its own.
  */
 import { type Point, point } from '../../core/geometry/point';
 import type { StairPlan } from '../../core/plan/planStair';
 import { boardFrame, toBoard } from '../../core/stringer/board';
 import type { MarkEntry } from '../../core/stringer/markList';
-import { box, DOWN, LEFT, line, type Picture, type PictureMark, type PictureSize, RIGHT, shape, UP } from './picture';
+import {
+  box,
+  breakMark,
+  DOWN,
+  LEFT,
+  line,
+  type Picture,
+  type PictureMark,
+  type PictureSize,
+  RIGHT,
+  shape,
+  UP,
+} from './picture';
 
 const SIDE = 24;
 const ABOVE = 30;
 const BELOW = 24;
 const CLOSE_ABOVE = 16;
 const CLOSE_MARGIN = 1.55;
-/** A board drawn thinner than this shows no notch that one can point at. */
-const LEAST_DEPTH = 44;
+/** A board drawn thinner than this shows no notch that one can point at, in pixels. */
+const LEAST_DEPTH = 18;
+/** And thinner than this no line along it that one can point at. */
+const LEAST_FOR_LINE = 44;
 
 type Place = (along: number, into: number) => Point;
 type Run = Pick<Picture, 'run' | 'opens'>;
@@ -28,19 +43,52 @@ export function boardPicture(
   const { sheet, layout } = plan;
   const { stockDepth, boardLength, trim } = layout.stringer;
   const total = sheet.stockLength ?? boardLength + 2 * trim;
-  const isClose = CLOSE_UP.includes(current.what);
-  const scale = isClose ? closeScale(plan, size) : wholeScale(total, stockDepth, size);
+  const whole = wholeScale(total, stockDepth, size);
+  const isClose = CLOSE_UP.includes(current.what) || (current.what === 'gauge' && whole * stockDepth < LEAST_FOR_LINE);
+  const scale = isClose ? closeScale(plan, size) : whole;
   const left = leftEdge(plan, current, total, scale, size.width);
   const top = isClose ? CLOSE_ABOVE : ABOVE + Math.max(0, (size.height - ABOVE - BELOW - stockDepth * scale) / 2);
   const at: Place = (along, into) => point((along - left) * scale, top + into * scale);
-  const outline = outlineOn(plan, at);
-  const blank = box('blank', at(0, 0).x, top, at(total, 0).x, top + stockDepth * scale);
-  const gauge = line('gauge', at(0, sheet.gaugeLine), at(total, sheet.gaugeLine));
+  const shown = { from: at(0, 0).x, to: at(total, 0).x };
+  const from = shown.from < 0 ? BROKEN_OFF : shown.from;
+  const to = shown.to > size.width ? size.width - BROKEN_OFF : shown.to;
+  const outline = between(outlineOn(plan, at), from, to);
+  const blank = box('blank', from, top, to, top + stockDepth * scale);
+  const level = at(0, sheet.gaugeLine).y;
+  const breaks = [from, to].filter((x) => x !== shown.from && x !== shown.to);
+  const middle = Math.min(top + (stockDepth * scale) / 2, (top + size.height) / 2);
   return {
-    shapes: [blank, shape('wood', ...outline), gauge],
-    marks: entries.flatMap((entry) => markOf(plan, entry, at)),
+    shapes: [
+      blank,
+      shape('wood', ...outline),
+      line('gauge', point(from, level), point(to, level)),
+      ...breaks.flatMap((x) => breakMark(x, middle)),
+    ],
+    marks: entries.flatMap((entry) => markOf(plan, entry, at)).filter(({ at: { x } }) => x >= from && x <= to),
     ...runOf(plan, current, at),
   };
+}
+
+/** From the picture's edge to where a board that goes on is broken off, in pixels. */
+const BROKEN_OFF = 14;
+
+/** What of a shape lies between two uprights. */
+function between(corners: readonly Point[], from: number, to: number): Point[] {
+  return cutAt(
+    cutAt(corners, from, (x) => x >= from),
+    to,
+    (x) => x <= to,
+  );
+}
+
+function cutAt(corners: readonly Point[], cut: number, isKept: (x: number) => boolean): Point[] {
+  return corners.flatMap((corner, i) => {
+    const before = corners.at(i - 1) ?? corner;
+    const kept = isKept(corner.x) ? [corner] : [];
+    if (isKept(before.x) === isKept(corner.x)) return kept;
+    const share = (cut - before.x) / (corner.x - before.x);
+    return [point(cut, before.y + share * (corner.y - before.y)), ...kept];
+  });
 }
 
 const CLOSE_UP: readonly MarkEntry['what'][] = ['toe', 'kicker-height', 'kicker-width', 'end-depth'];
