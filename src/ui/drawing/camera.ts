@@ -71,6 +71,13 @@ export function transformOf(camera: Camera, ground: Ground): string {
   return `matrix(${scale} 0 0 ${scale} ${-left * scale} ${top * scale})`;
 }
 
+/** How the picture that one camera has taken lies in the view of another: a scale, then a shift, in pixels. */
+export function pictureIn(taken: Camera, camera: Camera, ground: Ground): { scale: number; x: number; y: number } {
+  const [from, to] = [seenBy(taken, ground), seenBy(camera, ground)];
+  const perMm = camera.zoom / ground.perPixel;
+  return { scale: camera.zoom / taken.zoom, x: (from.left - to.left) * perMm, y: (to.top - from.top) * perMm };
+}
+
 /** The place of the drawing that a pixel shows. */
 export function placeAt(camera: Camera, ground: Ground, at: Point): Point {
   const { left, top } = seenBy(camera, ground);

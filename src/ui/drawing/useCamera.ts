@@ -1,12 +1,13 @@
 /**
- * A camera on an element. While a gesture goes on, one group gets one transform and React hears
- * nothing of it; when it has come to rest the drawing is made anew for that zoom, so that texts and
- * lines have their own size again and what has room now gets its number.
+ * A camera on an element. While a gesture goes on, the picture that is there is moved and scaled as a
+ * whole, which costs no painting, and React hears nothing of it; when it has come to rest the drawing
+ * is made anew for that zoom, so that texts and lines have their own size again and what has room now
+ * gets its number.
  */
 import { type RefObject, useCallback, useEffect, useLayoutEffect, useRef, useState } from 'react';
 import type { Box } from '../../core/drawing/drawing';
 import { type Point, point } from '../../core/geometry/point';
-import { type Camera, type Ground, hold, isWhole, placeAt, reveal, transformOf, wholeOf } from './camera';
+import { type Camera, type Ground, hold, isWhole, pictureIn, placeAt, reveal, transformOf, wholeOf } from './camera';
 import { afterKey, watchGestures } from './gestures';
 
 /** A gesture has come to rest after so many milliseconds. */
@@ -27,22 +28,36 @@ export function useCamera(ground: Ground): CameraOnPlace {
   const place = useRef<HTMLDivElement>(null);
   const group = useRef<SVGGElement>(null);
   const camera = useRef<Camera>(wholeOf(ground));
+  /** Where the picture that is there was taken from. */
+  const taken = useRef<Camera>(camera.current);
   const grounds = useRef(ground);
   const rest = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   const [zoom, setZoom] = useState(1);
 
   const apply = useCallback(() => {
+    taken.current = camera.current;
     group.current?.setAttribute('transform', transformOf(camera.current, grounds.current));
+    group.current?.ownerSVGElement?.style.removeProperty('transform');
+    place.current?.classList.remove('is-moving');
+    place.current?.classList.toggle('is-close', !isWhole(camera.current));
+  }, []);
+  const slide = useCallback(() => {
+    const { scale, x, y } = pictureIn(taken.current, camera.current, grounds.current);
+    group.current?.ownerSVGElement?.style.setProperty('transform', `translate(${x}px, ${y}px) scale(${scale})`);
+    if (place.current?.classList.contains('is-moving') === false) place.current.classList.add('is-moving');
     place.current?.classList.toggle('is-close', !isWhole(camera.current));
   }, []);
   const move = useCallback(
     (next: Camera) => {
       camera.current = next;
-      apply();
+      slide();
       clearTimeout(rest.current);
-      rest.current = setTimeout(() => setZoom(camera.current.zoom), REST);
+      rest.current = setTimeout(() => {
+        apply();
+        setZoom(camera.current.zoom);
+      }, REST);
     },
-    [apply],
+    [apply, slide],
   );
   // The stair or the page has changed: one goes on looking at the same place of it.
   useLayoutEffect(() => {

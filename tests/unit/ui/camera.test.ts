@@ -10,6 +10,7 @@ import {
   groundOf,
   isWhole,
   panBy,
+  pictureIn,
   pinch,
   placeAt,
   reveal,
@@ -162,6 +163,25 @@ describe('5,000 gestures in any order', () => {
       for (const end of [a, b]) {
         const { x, y } = pixelOf(camera, end);
         expect(x >= -0.5 && x <= VIEW.width + 0.5 && y >= -0.5 && y <= VIEW.height + 0.5).toBe(true);
+      }
+    }
+  });
+});
+
+describe('the picture that is there, moved as a whole', () => {
+  it('lies where the drawing would be made: each place at the same pixel', () => {
+    const close = zoomAt(whole, ground, 3, point(200, 420));
+    const panned = panBy(zoomAt(close, ground, 0.7, point(500, 100)), ground, -60, 25);
+    for (const [taken, camera] of [
+      [whole, close],
+      [close, panned],
+      [panned, whole],
+    ] as const) {
+      const { scale, x, y } = pictureIn(taken, camera, ground);
+      for (const place of [point(0, 0), point(1500, 900), point(3302, 2681)]) {
+        const [before, after] = [pixelOf(taken, place), pixelOf(camera, place)];
+        expect(scale * before.x + x).toBeCloseTo(after.x, 6);
+        expect(scale * before.y + y).toBeCloseTo(after.y, 6);
       }
     }
   });
