@@ -1,8 +1,10 @@
 /** How long paper takes: sixty tiles beside what the writer of PDF files itself takes for the same marks. */
 import { jsPDF } from 'jspdf';
 import { UNCORRECTED } from '../../src/core/drawing/correction';
-import type { Page } from '../../src/core/drawing/page';
+import type { TextMark } from '../../src/core/drawing/drawing';
+import { isBold, type Page } from '../../src/core/drawing/page';
 import { furnish } from '../../src/core/drawing/pageFrame';
+import { tapeParts } from '../../src/core/drawing/sketch';
 import { draftTemplate } from '../../src/core/drawing/templatePages';
 import type { JobText } from '../../src/core/job/jobText';
 import { planStair } from '../../src/core/plan/planStair';
@@ -23,11 +25,11 @@ const ROUNDS = 7;
 const POINTS_PER_MM = 72 / inchMm(1);
 
 const BOOK = { findPack, defaultPack: DEFAULT_PACK, tastes: TASTES };
-/** A stair so long that its stringer takes sixty sheets and more. Invented. */
+/** A stair whose stringer takes sixty sheets and few more, for all of them are made. Invented. */
 const LONG: JobText = {
   format: 'pitchboard.job',
   version: 1,
-  stairs: [{ id: 'long', survey: { rise: '232 in' }, steps: { risers: 31, run: '10 in' } }],
+  stairs: [{ id: 'long', survey: { rise: '127 1/2 in' }, steps: { risers: 17, run: '10 in' } }],
 };
 
 /** Milliseconds of the processor for one call of each: the least of several rounds by turns, whatever else the machine does. */
@@ -105,12 +107,26 @@ function plainly(pages: readonly Page[], fonts: Fonts): ArrayBuffer {
         if (mark.closed) doc.close();
         doc.stroke();
       } else {
-        doc.setFont('Sheet', 'normal');
-        doc.setFontSize(mark.size * POINTS_PER_MM);
-        const text = mark.content.kind === 'tape' ? `${mark.content.number.whole}` : mark.content.text;
-        doc.text(text, mark.at.x, page.sheet.height - mark.at.y);
+        const y = page.sheet.height - mark.at.y;
+        for (const text of piecesOf(mark)) {
+          doc.setFont('Sheet', isBold(mark.role) ? 'bold' : 'normal');
+          doc.setFontSize(mark.size * POINTS_PER_MM);
+          doc.text(text, mark.at.x, y);
+        }
+        if (mark.content.kind === 'tape' && tapeParts(mark.content.number).numerator !== '') {
+          doc.moveTo(mark.at.x, y);
+          doc.lineTo(mark.at.x + mark.size, y);
+          doc.stroke();
+        }
       }
     }
   });
   return doc.output('arraybuffer');
+}
+
+/** A figure of the tape is several texts to the writer: whole, upper and lower number, and the sign for heavy. */
+function piecesOf({ content }: TextMark): readonly string[] {
+  if (content.kind !== 'tape') return [content.text];
+  const { whole, numerator, denominator, heavy } = tapeParts(content.number);
+  return [whole, numerator, denominator, heavy ? '+' : ''].filter((text) => text !== '');
 }
