@@ -122,7 +122,7 @@ const SOON: readonly string[] = [
   'app.dropHere',
   ...['loss', 'failed', 'reason', 'takeOver', 'saveNow', 'writing'].map((word) => `draft.${word}`),
   ...['odd', 'apart', 'take', 'taken', 'spread', 'how', 'reading', 'spot', 'first'].map((word) => `measure.${word}`),
-  ...['tall', 'short'].map((word) => `strip.${word}`),
+  ...['tall', 'short', 'leadAt'].map((word) => `strip.${word}`),
   'known',
   'results.caution',
   'part',

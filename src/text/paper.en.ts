@@ -95,6 +95,7 @@ export const paperEn = {
   'sheets.finishedTread': 'finished tread, over the finished floor',
   'sheets.cutHeightHere': 'level cut, over the floor in the middle',
   'sheets.finishedTreadHere': 'finished tread, over it in the middle',
+  'sheets.seatBehind': 'seat left behind the kicker',
   'sheets.kickerWidth': 'notch for the kicker, wide',
   'sheets.kickerHeight': 'notch for the kicker, high',
   'sheets.kickerGenerous': 'a hair generous',

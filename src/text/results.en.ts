@@ -12,6 +12,7 @@ export const resultsEn = {
 
   'strip.title': 'Risers as cut',
   'strip.lead': 'every finished riser after cutting to the marks shown',
+  'strip.leadAt': 'at stringer {stringer}, the tallest toe; the spread is over all stringers',
   'strip.spread': 'spread',
   'strip.limit': 'limit',
   'strip.noLimit': 'no limit in these rules',
@@ -98,6 +99,7 @@ export const resultsEn = {
 
   'pole.title': 'Story pole',
   'pole.lead': 'Heights to the top of each.',
+  'pole.leadHere': 'Over the floor at the face of riser 1, in the middle of the stair; toe heights are elsewhere.',
   'pole.finished': 'finished, from the finished floor',
   'pole.stringer': 'stringer, from what it stands on',
   'pole.floor': 'upper floor',
@@ -110,6 +112,7 @@ export const resultsEn = {
   'rips.treads': 'treads',
   'rips.lastTread': 'last tread',
   'rips.firstRiser': 'first riser board',
+  'rips.firstRiserScribed': 'first riser board, to be scribed to the floor',
   'rips.risers': 'riser boards',
   'rips.topRiser': 'riser board at the top',
   'rips.hanger': 'hanger board',

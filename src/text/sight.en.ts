@@ -9,7 +9,7 @@ export const sightEn = {
   'drawing.clearance': 'clearance',
   'drawing.floorHigher': 'floor higher here',
   'drawing.floorLower': 'floor lower here',
-  'drawing.firstRiserHere': 'riser 1 here',
+  'drawing.firstRiserHere': 'riser 1 at the tallest toe',
   'drawing.totalRiseSoFar': 'total rise, so far known',
 
   'sight.label': '{title}: drag to move, wheel or two fingers to come closer',

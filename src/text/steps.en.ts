@@ -41,6 +41,7 @@ export const stepsEn = {
   'cut.piece.tread': 'Tread',
   'cut.piece.last-tread': 'Last tread',
   'cut.piece.first-riser': 'First riser board',
+  'cut.scribe': 'ripped for the low side: scribe it to the floor',
   'cut.piece.riser': 'Riser board',
   'cut.piece.top-riser': 'Top riser board',
   'cut.piece.hanger': 'Hanger board',

@@ -96,6 +96,7 @@ export const ukWork: Partial<Record<WorkKey, string>> = {
   'stairs.summary': '{risers, plural, one {# riser} other {# risers}} of {rise}, going {run}',
 
   'print.file.dxf.what': 'elevation, string and templates, units declared',
+  'strip.leadAt': 'at string {stringer}, the tallest toe; the spread is over all strings',
   'paper.heelOf': 'Foot, string {stringer} of {count} from left',
   'paper.stringerOf': 'Whole string {stringer} of {count} from left',
   'sheets.heel.tallest': 'String {stringer} from the left, where the toe is tallest. Each of the others has its own.',

@@ -98,6 +98,13 @@ test('the first riser board of a floor that falls across is to be scribed', () =
   expect(said(packageOf(LOFT, {}, ['cutList'])).join(' ')).not.toContain('scribed');
 });
 
+test('a seat that a kicker has been notched out of is not called the whole seat', () => {
+  // On its page the seat is listed whole, as it is before the notch.
+  const words = said(packageOf(LOFT, {}, ['stringer']));
+  expect(words).toContain('seat left behind the kicker');
+  expect(words.filter((text) => text.startsWith('seat, '))).toEqual([]);
+});
+
 test.each(['letter', 'a4'] as const)('nothing that the program says is cut short: %s', (paper) => {
   for (const job of [CELLAR, PAD, LOW_DECK]) {
     const templates = templatePages(planOf(job), ['triangle', 'heel', 'topEnd', 'marksStrip', 'poleStrip'], { paper });

@@ -6,6 +6,7 @@ import { onGrid } from '../check/printedSheet';
 import { type Point, point } from '../geometry/point';
 import type { StairLayout } from '../layout/layoutStair';
 import type { StairPlan } from '../plan/planStair';
+import type { Rounding } from '../units/rounding';
 import type { About, Box, Drawing, DrawingWord, DrawingWords, ShapeMark, View } from './drawing';
 import { drawHouse, finishedFloor } from './elevationHouse';
 import { drawWood } from './elevationWood';
@@ -91,7 +92,17 @@ export function drawTopEnd(plan: Pick<StairPlan, 'layout' | 'sheet'>, view: View
   );
   if (bearing.contact !== null && bearing.contact > 0) {
     const upper = Math.min(top.topY, headerTop);
-    dimension(detail, 'headerContact', upper - bearing.contact, upper, 'right', top.headerX, 'headerContact');
+    dimension(
+      detail,
+      'headerContact',
+      upper - bearing.contact,
+      upper,
+      'right',
+      top.headerX,
+      'headerContact',
+      bearing.contact,
+      'down',
+    );
   }
   const ends = [top.endX, top.endX - top.lastLevelCut] as const;
   const cut = onGrid(top.plumbCut, plan.sheet.step, 'nearest');
@@ -156,8 +167,9 @@ function dimension(
   from: number | readonly [number, number],
   about: About,
   shown = Math.abs(y2 - y1),
+  rounding: Rounding = 'nearest',
 ): void {
-  const content = figureOf(shown, layout.job.units);
+  const content = figureOf(shown, layout.job.units, rounding);
   const caption = captionLines(words(word));
   const [edge, away] = side === 'left' ? ([box.left, -1] as const) : ([box.right, 1] as const);
   const [low, high] = [Math.min(y1, y2), Math.max(y1, y2)];

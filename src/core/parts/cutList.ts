@@ -39,6 +39,11 @@ export interface FenceGroup {
   readonly rows: readonly CutRow[];
 }
 
+/** True where the first riser board stands on a floor that falls across: it is ripped for the lowest end. */
+export function scribesFirstRiser({ layout }: { readonly layout: StairLayout }): boolean {
+  return layout.flight.slopeAcross !== 0 && layout.rips.riserHeights.length > 0;
+}
+
 export function cutList(layout: StairLayout, sheet: PrintedSheet, skirt: Skirt): readonly FenceGroup[] {
   const rows = [
     ...ripPieces(layout, sheet).map((piece) => rippedRow(layout, piece)),

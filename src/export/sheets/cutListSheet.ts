@@ -1,6 +1,6 @@
 /** What is ripped and cut, by the setting of the fence, widest first. */
 import { figureOf } from '../../core/drawing/figures';
-import { type CutRow, cutList } from '../../core/parts/cutList';
+import { type CutRow, cutList, scribesFirstRiser } from '../../core/parts/cutList';
 import { laySkirt, usualSkirt } from '../../core/parts/skirt';
 import type { StairPlan } from '../../core/plan/planStair';
 import { tapeText } from '../../core/units/format';
@@ -17,11 +17,6 @@ export function cutRows({ layout, sheet }: Pick<StairPlan, 'layout' | 'sheet'>):
 
 export function pieceName(say: Speaker, { piece }: CutRow): string {
   return say(`sheets.piece.${piece}`);
-}
-
-/** True where the first riser board stands on a floor that falls across: it is ripped for the lowest end. */
-export function isScribed({ layout }: Pick<StairPlan, 'layout'>): boolean {
-  return layout.flight.slopeAcross !== 0 && layout.rips.riserHeights.length > 0;
 }
 
 export const makeCutList: LeafMaker = (context) => {
@@ -57,7 +52,9 @@ function rowOf({ say, plan }: LeafContext, row: CutRow): CellText[] {
     mm === null ? words('') : figure(figureOf(mm, units, rounding));
   return [
     words(
-      row.piece === 'first-riser' && isScribed(plan) ? say('sheets.piece.first-riser-scribed') : pieceName(say, row),
+      row.piece === 'first-riser' && scribesFirstRiser(plan)
+        ? say('sheets.piece.first-riser-scribed')
+        : pieceName(say, row),
     ),
     row.count === null ? words('?', true) : count(row.count),
     length(row.width, row.widthIs === 'rip' ? 'down' : 'nearest'),

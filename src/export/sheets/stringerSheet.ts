@@ -179,7 +179,10 @@ function checksOf({ say, plan }: LeafContext): readonly Check[] {
   return [
     ['board.gauge', length(sheet.gaugeLine)],
     ...toesOf(plan, length),
-    [sheet.seatRise === 0 ? 'heel.seat' : 'heel.seatOnSlope', onGrid(heel.seat - (kicker?.width ?? 0))],
+    [
+      kicker !== null ? 'sheets.seatBehind' : sheet.seatRise === 0 ? 'heel.seat' : 'heel.seatOnSlope',
+      onGrid(heel.seat - (kicker?.width ?? 0)),
+    ],
     ...seatRise,
     ...notch,
     ['check.level', onGrid(top.lastLevelCut)],

@@ -3,7 +3,7 @@
  * The cut list has the same pieces by the saw; here they stand in the order of the climb.
  */
 import { figureOf } from '../../core/drawing/figures';
-import { isScribed } from './cutListSheet';
+import { scribesFirstRiser } from '../../core/parts/cutList';
 import type { LeafContext, LeafMaker } from './leaf';
 import { listLeaves } from './listLeaves';
 import { BLANK, type CellText, FIGURES, figure, words } from './table';
@@ -26,7 +26,7 @@ export const makeTreadSchedule: LeafMaker = (context) => {
     under: say(
       plan.layout.width === null
         ? 'sheets.treads.noWidth'
-        : isScribed(plan)
+        : scribesFirstRiser(plan)
           ? 'sheets.treads.scribe'
           : 'sheets.treads.under',
     ),

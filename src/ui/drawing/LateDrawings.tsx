@@ -1,4 +1,5 @@
 /** The board and the enlarged places: they come with the steps that are about them. */
+import { onGrid } from '../../core/check/printedSheet';
 import { drawBoard } from '../../core/drawing/board';
 import { drawHeel, drawTopEnd } from '../../core/drawing/details';
 import { drawStep } from '../../core/drawing/stepDetail';
@@ -45,7 +46,7 @@ export function TopEnd(props: StairDrawingProps) {
   const { plan } = props;
   const alternative = say('drawing.topEnd.alt', {
     mark: lengthText(plan.sheet.headerMark, units),
-    plumb: lengthText(plan.layout.stringer.top.plumbCut, units),
+    plumb: lengthText(onGrid(plan.layout.stringer.top.plumbCut, plan.sheet.step, 'nearest'), units),
   });
   return (
     <Shown

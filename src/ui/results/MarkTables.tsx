@@ -3,6 +3,7 @@
 import type { PrintedSheet } from '../../core/check/printedSheet';
 import { figureOf } from '../../core/drawing/figures';
 import type { Measure } from '../../core/explain/measures';
+import { scribesFirstRiser } from '../../core/parts/cutList';
 import type { StairPlan } from '../../core/plan/planStair';
 import { roundTo } from '../../core/units/rounding';
 import { Explained } from '../explain/Explained';
@@ -72,9 +73,10 @@ export function MarksTable({ plan: { sheet } }: PlanProps) {
 export function StoryPole({ plan: { layout, sheet } }: PlanProps) {
   const { say, units } = useStair();
   const { flight, job } = layout;
+  const isLevel = flight.slopeAlong === 0 && flight.slopeAcross === 0;
   const cut = job.survey.lowerLaid === 'after-stairs' ? 'poleCutToday' : 'poleCut';
   return (
-    <Sheet name="pole" title={say('pole.title')} lead={say('pole.lead')}>
+    <Sheet name="pole" title={say('pole.title')} lead={say(isLevel ? 'pole.lead' : 'pole.leadHere')}>
       <table className="figures-table">
         <thead>
           <tr>
@@ -124,7 +126,7 @@ export function RipsTable({ plan: { sheet, layout } }: PlanProps) {
           </tr>
         </thead>
         <tbody>
-          {pieces(sheet, layout.flight.treads).map(({ words, count, mm, measure }) => (
+          {pieces(sheet, layout).map(({ words, count, mm, measure }) => (
             <tr key={words}>
               <th scope="row">{say(words)}</th>
               <td>{count}</td>
@@ -147,6 +149,7 @@ interface Piece {
     | 'rips.treads'
     | 'rips.lastTread'
     | 'rips.firstRiser'
+    | 'rips.firstRiserScribed'
     | 'rips.risers'
     | 'rips.topRiser'
     | 'rips.hanger';
@@ -155,7 +158,8 @@ interface Piece {
   readonly measure: Measure;
 }
 
-function pieces(sheet: PrintedSheet, treads: number): Piece[] {
+function pieces(sheet: PrintedSheet, layout: StairPlan['layout']): Piece[] {
+  const { treads } = layout.flight;
   const { treadRip, lastTreadRip, riserRips, topRiserRip, hangerRip } = sheet;
   const lastDiffers = lastTreadRip !== treadRip;
   const [first, second] = riserRips;
@@ -163,7 +167,8 @@ function pieces(sheet: PrintedSheet, treads: number): Piece[] {
     { words: 'rips.treads', count: lastDiffers ? treads - 1 : treads, mm: treadRip, measure: 'treadRip' },
   ];
   if (lastDiffers) list.push({ words: 'rips.lastTread', count: 1, mm: lastTreadRip, measure: 'lastTreadRip' });
-  if (first !== undefined) list.push({ words: 'rips.firstRiser', count: 1, mm: first, measure: 'riserRip:1' });
+  const firstRiser = scribesFirstRiser({ layout }) ? 'rips.firstRiserScribed' : 'rips.firstRiser';
+  if (first !== undefined) list.push({ words: firstRiser, count: 1, mm: first, measure: 'riserRip:1' });
   if (second !== undefined)
     list.push({ words: 'rips.risers', count: riserRips.length - 1, mm: second, measure: 'riserRip:2' });
   if (topRiserRip !== null) list.push({ words: 'rips.topRiser', count: 1, mm: topRiserRip, measure: 'topRiserRip' });

@@ -16,7 +16,9 @@ import { stripNodes } from './stripNodes';
 export function RiserStrip({ plan }: { readonly plan: StairPlan }) {
   const { say, units } = useWords();
   const [place, width] = useWidth<HTMLDivElement>();
-  const { risers } = plan.layout.stringer.asCut;
+  const { asCut, master } = plan.layout.stringer;
+  const { risers } = asCut;
+  const { stringer } = master;
   const answer = asCutAnswers(plan.layout, plan.rules).find(({ field }) => field === 'asCut.spread');
   // Where the floor falls across, over all stringers and not the one whose risers stand here.
   const spread = spreadAsCut(plan.layout.stringer.feet);
@@ -32,7 +34,7 @@ export function RiserStrip({ plan }: { readonly plan: StairPlan }) {
     <section className="sheet riser-strip" aria-labelledby="strip-title">
       <header className="strip-head">
         <h2 id="strip-title">{say('strip.title')}</h2>
-        <p className="hint">{say('strip.lead')}</p>
+        <p className="hint">{stringer === 0 ? say('strip.lead') : say('strip.leadAt', { stringer })}</p>
         <p className="strip-ends">
           {say('strip.first')} <Figure of={figureOf(risers[0] ?? 0, units)} /> {say('strip.last')}{' '}
           <Figure of={figureOf(risers.at(-1) ?? 0, units)} />

@@ -1,5 +1,6 @@
 /** The sums in which a sign is easily got wrong: total rise, first cut, header mark. */
 
+import { onGrid } from '../../core/check/printedSheet';
 import { figureOf } from '../../core/drawing/figures';
 import type { Finish } from '../../core/job/stairJob';
 import { fallSinceReading } from '../../core/layout/slope';
@@ -133,7 +134,7 @@ export function TopSheet({ plan }: PlanProps) {
         }}
       />
       <Rows>
-        <Row words={say('top.plumb')} mm={top.plumbCut} measure="plumbCut" />
+        <Row words={say('top.plumb')} mm={onGrid(top.plumbCut, plan.sheet.step, 'nearest')} measure="plumbCut" />
         {bearing.contact !== null && bearing.contact >= 0 && (
           <Row words={say('top.contact')} mm={bearing.contact} rounding="down" measure="headerContact" />
         )}

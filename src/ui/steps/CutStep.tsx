@@ -1,5 +1,5 @@
 /** Cut: rips and lengths by fence setting, and what must not be done with the saw. */
-import { type CutRow, cutList, type FenceGroup } from '../../core/parts/cutList';
+import { type CutRow, cutList, type FenceGroup, scribesFirstRiser } from '../../core/parts/cutList';
 import { laySkirt, usualSkirt } from '../../core/parts/skirt';
 import type { StairPlan } from '../../core/plan/planStair';
 import { placeInStair } from '../fields/jobPlaces';
@@ -24,7 +24,7 @@ export function CutStep({ plan }: { readonly plan: StairPlan }) {
       <WhatIsLeft plan={plan} />
       <Sheet name="fences" title={say('cut.fences')}>
         {groups.map((group) => (
-          <Fence key={group.setting ?? 'none'} group={group} />
+          <Fence key={group.setting ?? 'none'} group={group} isScribed={scribesFirstRiser(plan)} />
         ))}
         <p className="hint">
           {say('cut.skirt', { margin: lengthText(choice.margin, units), base: lengthText(choice.baseHeight, units) })}
@@ -54,7 +54,13 @@ function WhatIsLeft({ plan }: { readonly plan: StairPlan }) {
   );
 }
 
-function Fence({ group: { setting, rows } }: { readonly group: FenceGroup }) {
+interface FenceProps {
+  readonly group: FenceGroup;
+  /** The first riser board stands on a floor that falls across. */
+  readonly isScribed: boolean;
+}
+
+function Fence({ group: { setting, rows }, isScribed }: FenceProps) {
   const { say, units } = useWords();
   const title =
     setting === null ? say('cut.noFence') : say('cut.fence', { setting: lengthText(setting, units, 'down') });
@@ -72,20 +78,21 @@ function Fence({ group: { setting, rows } }: { readonly group: FenceGroup }) {
       </thead>
       <tbody>
         {rows.map((row) => (
-          <FenceRow key={row.piece} row={row} />
+          <FenceRow key={row.piece} row={row} isScribed={isScribed && row.piece === 'first-riser'} />
         ))}
       </tbody>
     </table>
   );
 }
 
-function FenceRow({ row }: { readonly row: CutRow }) {
+function FenceRow({ row, isScribed }: { readonly row: CutRow; readonly isScribed: boolean }) {
   const { say, units } = useWords();
   const width = row.width === null ? null : lengthText(row.width, units, row.widthIs === 'at-least' ? 'up' : 'nearest');
   return (
     <tr>
       <th scope="row">
         {say(`cut.piece.${row.piece}`)}
+        {isScribed && <small>{say('cut.scribe')}</small>}
         {row.widthIs === 'at-least' && width !== null && <small>{say('cut.atLeast', { width })}</small>}
         {row.widthIs === 'as-bought' && width !== null && <small>{say('cut.asBought', { width })}</small>}
       </th>
