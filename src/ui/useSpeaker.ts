@@ -1,5 +1,5 @@
 /** Who speaks for the page. Texts that are late are fetched here, and the page says everything anew when they come. */
-import { useEffect, useSyncExternalStore } from 'react';
+import { useEffect, useMemo, useSyncExternalStore } from 'react';
 import { onTexts, type Speaker, speakerFor, type Terms } from '../text/say';
 
 export function useSpeaker(terms: Terms): Speaker {
@@ -11,5 +11,13 @@ export function useSpeaker(terms: Terms): Speaker {
     // Until they come, and without a network, the words of the US trade stand in.
     if (terms === 'uk') import('../text/lateUk').catch(() => undefined);
   }, [terms]);
-  return useSyncExternalStore(onTexts, () => speakerFor(terms));
+  const say = useSyncExternalStore(onTexts, () => speakerFor(terms));
+  return useMemo(() => (key, values) => heldTogether(say(key, values)), [say]);
+}
+
+/** Between a whole number, its fraction and its unit no line may break: `7` and then `9/16 in` are two lengths. */
+const INSIDE_LENGTH = /\d (?=\d+\/\d|\+? ?(in|mm|ft)\b)|\+ (?=in\b)/g;
+
+function heldTogether(text: string): string {
+  return text.replace(INSIDE_LENGTH, (start) => `${start[0]}\u00a0`);
 }

@@ -74,7 +74,12 @@ export function field(label: string): HTMLInputElement {
 /** Everything that is described at a control, as a screen reader would read it on. */
 export function describedBy(control: HTMLElement): string {
   const ids = (control.getAttribute('aria-describedby') ?? '').split(' ');
-  return ids.map((id) => document.getElementById(id)?.textContent ?? '').join(' ');
+  return ids.map((id) => readBy(document.getElementById(id))).join(' ');
+}
+
+/** What a person reads there: a space that keeps a length together is a space. */
+export function readBy(element: Element | null | undefined): string {
+  return (element?.textContent ?? '').replaceAll('\u00a0', ' ');
 }
 
 export async function retype(user: User, control: HTMLElement, text: string) {

@@ -1,20 +1,20 @@
-import { screen, within } from '@testing-library/react';
+import { screen, waitFor, within } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
 import { demoJob } from '../../src/document/demoJob';
-import { atStep, demoWith, field, openPage, retype, STEP_NAMES } from './bench';
+import { atStep, demoWith, field, openPage, readBy, retype, STEP_NAMES } from './bench';
 
 describe('the drawings', () => {
   it('have a name and their figures as words', async () => {
     const { user } = await openPage();
-    expect(screen.getByRole('img', { name: /^Side elevation: 14 risers of 7 1\/2 \+ in, run 10 in/ })).toBeTruthy();
-    expect(screen.getByRole('img', { name: /^Risers as cut, 1 to 14: 7 9\/16, 7 9\/16/ })).toBeTruthy();
+    expect(screen.getByRole('img', { name: /^Side elevation: 14 risers of 7\s1\/2\s\+\sin, run 10\sin/ })).toBeTruthy();
+    expect(screen.getByRole('img', { name: /^Risers as cut, 1 to 14: 7\s9\/16, 7\s9\/16/ })).toBeTruthy();
     await atStep(user, 'Lay out');
-    expect(screen.getByRole('img', { name: /^Stringer laid out on a board 11 1\/4 in deep: 13 tips/ })).toBeTruthy();
+    expect(screen.getByRole('img', { name: /^Stringer laid out on a board 11\s1\/4\sin deep: 13 tips/ })).toBeTruthy();
     expect(screen.getByRole('img', { name: /^One notch on the board/ })).toBeTruthy();
     expect(screen.getByRole('img', { name: /^The toe of the stringer on the floor/ })).toBeTruthy();
     await atStep(user, 'Set');
     expect(
-      await screen.findByRole('img', { name: /^The stringer at the header: its last level cut 7 7\/8/ }),
+      await screen.findByRole('img', { name: /^The stringer at the header: its last level cut 7\s7\/8/ }),
     ).toBeTruthy();
   });
 
@@ -23,6 +23,16 @@ describe('the drawings', () => {
     expect(document.querySelectorAll('.lit')).toHaveLength(0);
     await user.click(field('Opening, framed'));
     expect(document.querySelectorAll('.lit').length).toBeGreaterThan(0);
+  });
+});
+
+describe('a length in a sentence', () => {
+  it('is never broken over a line, from its whole number to its unit', async () => {
+    const { user } = await openPage();
+    await atStep(user, 'Check');
+    const findings = await screen.findByRole('region', { name: 'Against the rules' });
+    await waitFor(() => expect(findings.textContent).toMatch(/\d\u00a0\d+\/\d+\u00a0(\+\u00a0)?in/));
+    expect(findings.textContent).not.toMatch(/\d \d+\/\d|\d in[,.;]/);
   });
 });
 
@@ -45,7 +55,7 @@ describe('the figures', () => {
     expect(head.textContent).toContain('79 15/16');
     expect(head.textContent).toContain('126 1/16');
     const findings = screen.getByRole('region', { name: 'Against the rules' });
-    expect(findings.textContent).toContain('is 79 15/16 in, at least 80 in, 1/16 in too little');
+    expect(readBy(findings)).toContain('is 79 15/16 in, at least 80 in, 1/16 in too little');
     // So near to the limit that another reading of the tape would turn it.
     expect(within(findings).getByRole('heading', { name: 'Too close to call' })).toBeTruthy();
     expect(within(findings).queryByRole('heading', { name: 'What breaks' })).toBeNull();
@@ -71,7 +81,7 @@ describe('the figures', () => {
     const { user } = await openPage();
     await atStep(user, 'Choose');
     await retype(user, field('Run'), '10 1/2');
-    expect(screen.getByRole('img', { name: /^Side elevation.*run 10 1\/2 in/ })).toBeTruthy();
+    expect(screen.getByRole('img', { name: /^Side elevation.*run 10\s1\/2\sin/ })).toBeTruthy();
     await atStep(user, 'Lay out');
     const square = screen.getByRole('region', { name: 'Square and saw' });
     expect(square.textContent).toContain('run, on the blade10.500');
