@@ -70,6 +70,7 @@ export const stepsEn = {
   'set.across.none': 'The framing width has not been measured, so nothing is set out across the stair.',
   'set.laser': 'Laser line, above the floor as it is today',
   'set.laser.hint': 'the table then reads from the line: minus is below it',
+  'set.laser.here': 'above the floor at the face of riser 1, in the middle of the stair; minus is below the line',
   'set.laser.title': 'From the laser line',
   'set.laser.finished': 'finished',
   'set.laser.stringer': 'stringer',

@@ -31,6 +31,25 @@ describe('a floor that falls', () => {
     expect(await screen.findByText(/lower than where the tape stood/)).toBeTruthy();
   });
 
+  it('says at which toe the risers stand, what is scribed, and where heights hold', async () => {
+    const { user } = await openPage({ firstJob: withSurvey({ fallAcross: '1/2 in' }) });
+    await atStep(user, 'Cut');
+    expect(await screen.findByText(/^at stringer \d+, the tallest toe/)).toBeTruthy();
+    const board = await screen.findByRole('rowheader', { name: /^First riser board/ });
+    expect(board.textContent).toContain('scribe it to the floor');
+    await atStep(user, 'Set');
+    expect(await screen.findByText(/^Over the floor at the face of riser 1, in the middle/)).toBeTruthy();
+    expect(await screen.findByText(/^above the floor at the face of riser 1, in the middle/)).toBeTruthy();
+  });
+
+  it('asks for no scribing of a board on a level floor', async () => {
+    const { user } = await openPage();
+    await atStep(user, 'Cut');
+    const board = await screen.findByRole('rowheader', { name: /^First riser board/ });
+    expect(board.textContent).not.toContain('scribe');
+    expect(screen.queryByText(/the tallest toe/)).toBeNull();
+  });
+
   it('refuses one that comes up to the first tread, at its field', async () => {
     const { user, present } = await openPage();
     await atStep(user, 'Measure');

@@ -89,6 +89,8 @@ function Across({ plan }: PlanProps) {
 /** The line stands wherever the tripod does: its height is asked for here and kept nowhere. */
 function Laser({ plan }: PlanProps) {
   const { say, units } = useWords();
+  const { slopeAlong, slopeAcross } = plan.layout.flight;
+  const isLevel = slopeAlong === 0 && slopeAcross === 0;
   const [typed, setTyped] = useState(units === 'metric' ? '1000' : '40');
   const completed = withUnit(typed, units, false);
   const reading = completed.ok ? parseLength(completed.text) : null;
@@ -105,7 +107,7 @@ function Laser({ plan }: PlanProps) {
           aria-invalid={rows.length === 0}
           onChange={(event) => setTyped(event.currentTarget.value)}
         />
-        <small className="hint">{say('set.laser.hint')}</small>
+        <small className="hint">{say(isLevel ? 'set.laser.hint' : 'set.laser.here')}</small>
       </label>
       {rows.length > 0 && (
         <table className="figures-table">
