@@ -105,7 +105,7 @@ export const ukTerms: Partial<Record<keyof typeof problemsEn | keyof typeof scre
   'walk.on.stringer-centre': 'on the trimmer and on the floor',
   'walk.on.spacer': 'the face that the string lies against',
   'walk.on.pole-cut': 'top of the string’s cut, without the tread',
-  'walk.from.floor': 'up from what the string stands on',
+  'walk.from.floor': 'up from what the string stands on, mid-width at riser 1',
   'walk.from.subfloor': 'down from the floor deck as it is today',
   'walk.from.subfloor.up': 'up from the floor deck as it is today',
   'walk.from.header': 'level, out from the trimmer',
