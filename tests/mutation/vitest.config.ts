@@ -2,8 +2,9 @@ import { defineConfig } from 'vitest/config';
 
 const folder = process.env['PITCHBOARD_MUTATED'] ?? 'units';
 
-/** Rules are judged where the rows of packs are held against their limits, too. */
+/** Rules are judged where the rows of packs are held against their limits, too; feet on a slope where its layout is. */
 const ALSO: Readonly<Record<string, readonly string[]>> = {
+  stringer: ['tests/unit/layout/slope.test.ts', 'tests/unit/layout/acrossFlight.test.ts'],
   codes: ['tests/unit/packs/everyRow.test.ts', 'tests/published/codeBoundaries.test.ts'],
 };
 
