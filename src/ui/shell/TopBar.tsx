@@ -13,8 +13,8 @@ import { SaveLine } from './SaveLine';
 
 const OfflineLine = lazy(() => import('./OfflineWords').then(({ OfflineLine }) => ({ default: OfflineLine })));
 
-/** More letters than this take more than two lines of a tablet's bar. */
-const LONG_NAME = 44;
+/** More letters than this take a second line of the bar, or on a tablet a third. */
+const LONG_NAME = 30;
 
 const UNITS = ['imperial', 'metric'] as const;
 
