@@ -26,16 +26,15 @@ export interface Shelf {
 }
 
 /**
- * @param early packs that come with the program, by id, read beforehand
+ * @param packs those that are read already, by id; what is fetched is put there too
  * @param late packs that are fetched when they are asked for, by id
+ * @param faults where those are put that are refused
  */
 export function makeShelf(
-  early: Readonly<Record<string, RulePack>>,
+  packs: Map<string, RulePack>,
   late: Readonly<Record<string, PackSource>>,
+  faults: Map<string, readonly Problem[]> = new Map(),
 ): Shelf {
-  const packs = new Map<string, RulePack>(Object.entries(early));
-  const faults = new Map<string, readonly Problem[]>();
-
   function find(id: string): RulePack | undefined {
     return packs.get(id);
   }
@@ -63,7 +62,7 @@ export function makeShelf(
 
   return {
     find,
-    ready: () => [...Object.keys(early), ...Object.keys(late)].flatMap((id) => find(id) ?? []),
+    ready: () => [...packs.values()],
     load,
     refused: () => [...faults].map(([id, problems]) => ({ id, problems })),
   };

@@ -103,6 +103,7 @@ const SOON: readonly string[] = [
   ].map((word) => `drawing.${word}`),
   ...['effect', 'back', 'picture', 'word', 'guess', 'caution', 'fall'].map((word) => `measure.${word}`),
   // Things to measure that are still closed.
+  ...['rise', 'finishes', 'opening', 'header', 'depth', 'widths'].map((thing) => `measure.without.${thing}`),
   ...['lowerToAdd', 'lowerLaid', 'upperToAdd', 'upperSubfloor', 'openingFraming', 'headerLining', 'headerDepth'].map(
     (key) => `hint.survey.${key}`,
   ),

@@ -29,7 +29,7 @@ export function useCamera(ground: Ground): CameraOnPlace {
   const group = useRef<SVGGElement>(null);
   const camera = useRef<Camera>(wholeOf(ground));
   /** Where the picture that is there was taken from. */
-  const taken = useRef<Camera>(camera.current);
+  const taken = useRef<Camera>(wholeOf(ground));
   const grounds = useRef(ground);
   const rest = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   const [zoom, setZoom] = useState(1);

@@ -209,14 +209,14 @@ test('all five are asked for by name', () => {
 test('another run on a floor that falls keeps the number of risers, which the rules would count anew', () => {
   const job = changed(bare('imperial', '123 5/16 in'), {
     survey: {
-      ...{ readingFromHeader: '0 in', fallAlong: '1/16 in', fallAlongOver: '23 5/8 in' },
-      ...{
-        lowerToAdd: '0 in',
-        upperToAdd: '0 in',
-        floorDepth: '7 7/8 in',
-        openingFraming: '174 3/4 in',
-        headerLining: '0 in',
-      },
+      readingFromHeader: '0 in',
+      fallAlong: '1/16 in',
+      fallAlongOver: '23 5/8 in',
+      lowerToAdd: '0 in',
+      upperToAdd: '0 in',
+      floorDepth: '7 7/8 in',
+      openingFraming: '174 3/4 in',
+      headerLining: '0 in',
     },
     steps: { nosing: '0 in', treadThickness: '3/4 in' },
   });

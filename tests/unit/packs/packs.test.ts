@@ -224,15 +224,12 @@ describe('where packs stand ready', () => {
   });
 
   test('a bad one is listed with its reasons and takes no other down', async () => {
-    const shelf = makeShelf(
-      { good: taken({ ...pack, id: 'good' }) },
-      {
-        bad: late({ ...pack, id: 'bad', rows: [{}] }),
-        later: late({ ...pack, id: 'later' }),
-        worse: late(null),
-        onBad: late({ ...pack, id: 'onBad', base: 'bad' }, 'bad'),
-      },
-    );
+    const shelf = makeShelf(new Map([['good', taken({ ...pack, id: 'good' })]]), {
+      bad: late({ ...pack, id: 'bad', rows: [{}] }),
+      later: late({ ...pack, id: 'later' }),
+      worse: late(null),
+      onBad: late({ ...pack, id: 'onBad', base: 'bad' }, 'bad'),
+    });
     expect(await shelf.load('bad')).toBeUndefined();
     expect(shelf.find('bad')).toBeUndefined();
     expect(shelf.find('good')?.id).toBe('good');
@@ -247,17 +244,14 @@ describe('where packs stand ready', () => {
 
   test('is read the first time that it is asked for, and then kept', async () => {
     let fetched = 0;
-    const shelf = makeShelf(
-      {},
-      {
-        later: {
-          load: () => {
-            fetched += 1;
-            return Promise.resolve({ default: { ...pack, id: 'later' } });
-          },
+    const shelf = makeShelf(new Map(), {
+      later: {
+        load: () => {
+          fetched += 1;
+          return Promise.resolve({ default: { ...pack, id: 'later' } });
         },
       },
-    );
+    });
     expect([shelf.find('later'), fetched]).toEqual([undefined, 0]);
     const [one, other] = await Promise.all([shelf.load('later'), shelf.load('later')]);
     expect(one).toBe(other);
@@ -268,15 +262,12 @@ describe('where packs stand ready', () => {
 
   test('what could not be fetched can be asked for again', async () => {
     let reachable = false;
-    const shelf = makeShelf(
-      {},
-      {
-        far: {
-          load: () =>
-            reachable ? Promise.resolve({ default: { ...pack, id: 'far' } }) : Promise.reject(new Error('offline')),
-        },
+    const shelf = makeShelf(new Map(), {
+      far: {
+        load: () =>
+          reachable ? Promise.resolve({ default: { ...pack, id: 'far' } }) : Promise.reject(new Error('offline')),
       },
-    );
+    });
     await expect(shelf.load('far')).rejects.toThrow('offline');
     expect(shelf.refused()).toEqual([]);
     reachable = true;
@@ -284,7 +275,7 @@ describe('where packs stand ready', () => {
   });
 
   test('what there is not, or is a property of every object, is not there', async () => {
-    const shelf = makeShelf({}, {});
+    const shelf = makeShelf(new Map(), {});
     expect([shelf.find('constructor'), await shelf.load('constructor')]).toEqual([undefined, undefined]);
   });
 });
