@@ -4,8 +4,8 @@ import { defineConfig } from 'vitest/config';
 /** Where a wrong branch is a wrong cut: every one of them has to be walked by a test. */
 const FULLY_COVERED = ['units', 'layout', 'stringer', 'codes', 'carry'].map((name) => `src/core/${name}/**/*.ts`);
 
-const node = (name: string, include: string[], testTimeout = 5_000) => ({
-  test: { name, environment: 'node' as const, include, testTimeout },
+const node = (name: string, include: string[], testTimeout = 20_000) => ({
+  test: { name, environment: 'node' as const, include, testTimeout, setupFiles: ['tests/fixtures/seed.ts'] },
 });
 
 /** Files are written, read back and measured, on a machine that may be busy. Milliseconds. */
