@@ -67,11 +67,11 @@ async function measure(hand: Hand): Promise<void> {
 async function expectMarks(page: Page, hand: Hand): Promise<void> {
   const marks = page.getByRole('region', { name: 'Marks on the board' });
   const tip = marks.getByRole('row').nth(1).getByRole('cell').first();
-  await expect(tip).toHaveAccessibleName(/\b6 1\/4\b/);
+  await expect(tip).toHaveAccessibleName(/\b6\s1\/4\b/);
   await hand.toStep('Set');
   const top = page.getByRole('region', { name: 'Top end', exact: true });
   const mark = top.getByRole('row').filter({ hasText: 'mark on the header, below the subfloor as it is today' });
-  await expect(mark).toHaveAccessibleName(/\b7 7\/8\b/);
+  await expect(mark).toHaveAccessibleName(/\b7\s7\/8\b/);
   await hand.toStep('Lay out');
 }
 
