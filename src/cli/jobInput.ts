@@ -2,10 +2,8 @@
 import { readFile, stat } from 'node:fs/promises';
 import type { Problem } from '../core/result';
 import type { UnitSystem } from '../core/units/length';
-import { DEFAULT_PACK, findPack, TASTES } from '../packs/ruleBook';
 import { type Speaker, sayProblem } from '../text/say';
 
-export const BOOK = { findPack, defaultPack: DEFAULT_PACK, tastes: TASTES };
 const REFUSED = 2;
 /** Far over what is accepted: enough to say "too large" without reading a disk image into memory. */
 const READ_AT_MOST = 2_000_000;

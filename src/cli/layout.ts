@@ -6,9 +6,9 @@ import type { JobText } from '../core/job/jobText';
 import { planJob } from '../core/plan/planStair';
 import { type Result, success } from '../core/result';
 import { openJob } from '../document/openJob';
-import { DEFAULT_PACK, loadPack } from '../packs/ruleBook';
+import { BOOK, DEFAULT_PACK, loadPack } from '../packs/ruleBook';
 import { type Speaker, speakerFor } from '../text/say';
-import { BOOK, problemLine, readBytes, refuse } from './jobInput';
+import { problemLine, readBytes, refuse } from './jobInput';
 import { answerStair } from './layoutAnswer';
 
 /**

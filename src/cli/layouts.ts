@@ -14,9 +14,9 @@ import { type Becoming, ruleText, tryOpening, tryWay } from '../core/search/tryW
 import { askSearch, type Search } from '../core/search/wishes';
 import { toMm } from '../core/units/exact';
 import { openJob } from '../document/openJob';
-import { DEFAULT_PACK, loadPack } from '../packs/ruleBook';
+import { BOOK, DEFAULT_PACK, loadPack } from '../packs/ruleBook';
 import { type Speaker, sayProblem, speakerFor } from '../text/say';
-import { BOOK, problemLine, readBytes, refuse } from './jobInput';
+import { problemLine, readBytes, refuse } from './jobInput';
 
 const DEGREES = 180 / Math.PI;
 /** How many are planned and written out, if nothing else is asked. */

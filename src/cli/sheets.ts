@@ -26,9 +26,9 @@ import {
   wholeStringerFile,
 } from '../export/stairFiles';
 import { loadLumber } from '../packs/lumber/lumber';
-import { DEFAULT_PACK, loadPack } from '../packs/ruleBook';
+import { BOOK, DEFAULT_PACK, loadPack } from '../packs/ruleBook';
 import { type Speaker, speakerFor, type Terms } from '../text/say';
-import { BOOK, problemLine, readBytes, refuse } from './jobInput';
+import { problemLine, readBytes, refuse } from './jobInput';
 import { type NamedFile, writeFiles } from './writeFiles';
 
 interface Asked {

@@ -22,6 +22,8 @@ function wantedPort(text) {
 }
 
 async function serve(port) {
+  // What it says of a loader to come is for who works on the program, not for who starts it.
+  process.env.VITE_CONFIG_NATIVE_IGNORE_WARNING ??= 'true';
   // Only now: before the install there is no vite to import.
   const { build, preview } = await import('vite');
   await build({ root: ROOT, logLevel: 'warn' });

@@ -1,7 +1,8 @@
 /** The packs that this build has, and the trade's proportion rules, each with its source. */
 import type { RulePack } from '../core/codes/rulePack';
 import type { TasteRule } from '../core/codes/rules';
-import { READY, REFUSED } from './ready';
+import type { RuleBook } from '../core/plan/planStair';
+import { DEFAULT_PACK, READY, REFUSED } from './ready';
 import type { RefusedPack } from './shelf';
 
 export { DEFAULT_PACK } from './ready';
@@ -37,6 +38,9 @@ export const TASTES: readonly TasteRule[] = [
   { field: 'taste.rPlusG', low: 17, high: 19, source: 'US Army subcourse EN5156', confidence: 'seen' },
   { field: 'taste.rTimesG', low: 70, high: 75, source: 'trade rule; EN5156 prints about 75', confidence: 'memory' },
 ];
+
+/** All of it, for whoever plans. */
+export const BOOK: RuleBook = { findPack, defaultPack: DEFAULT_PACK, tastes: TASTES };
 
 export { loadAmendments, localRulesOf } from './amendments';
 export { loadLookup } from './lookup';

@@ -3,17 +3,14 @@ import { createContext, useContext } from 'react';
 import type { LocalReader } from '../core/codes/inForce';
 import type { RulePack } from '../core/codes/rules';
 import type { JobText } from '../core/job/jobText';
-import type { RuleBook } from '../core/plan/planStair';
 import { planUnjudged, type StairPlan } from '../core/plan/planUnjudged';
 import type { Result } from '../core/result';
 import type { UnitSystem } from '../core/units/length';
-import { DEFAULT_PACK, findPack, TASTES } from '../packs/ruleBook';
+import { BOOK, DEFAULT_PACK, findPack } from '../packs/ruleBook';
 import type { Speaker } from '../text/say';
 
 /** On screen an answer that the tape's own doubt could turn is said to be too close to call. */
 export const TAPE_DOUBT = 'usual';
-
-export const BOOK: RuleBook = { findPack, defaultPack: DEFAULT_PACK, tastes: TASTES };
 
 export interface StairOnShow {
   readonly job: JobText;

@@ -5,14 +5,12 @@
 import { planStair } from '../core/plan/planStair';
 import * as files from '../export/stairFiles';
 import { loadLumber } from '../packs/lumber/lumber';
-import { DEFAULT_PACK, findPack, loadPack, TASTES } from '../packs/ruleBook';
+import { BOOK, DEFAULT_PACK, loadPack } from '../packs/ruleBook';
 import '../text/lateCarry';
 import '../text/lateUk';
 import { speakerFor } from '../text/say';
 import type { Answer, Order } from './order';
 import { pngOf } from './picture';
-
-const BOOK = { findPack, defaultPack: DEFAULT_PACK, tastes: TASTES };
 
 export async function makeFile({ kind, job, stair, terms, choice, sheets }: Order): Promise<Answer> {
   // A pack that is not known leaves its rules unchecked, and the sheets say so.

@@ -17,9 +17,8 @@ import { type SearchResult, searchLayouts } from '../../src/core/search/searchLa
 import { askSearch } from '../../src/core/search/wishes';
 import { inch } from '../../src/core/units/exact';
 import { demoJob } from '../../src/document/demoJob';
-import { DEFAULT_PACK, findPack, TASTES } from '../../src/packs/ruleBook';
+import { BOOK, DEFAULT_PACK, findPack, TASTES } from '../../src/packs/ruleBook';
 
-const BOOK = { findPack, defaultPack: DEFAULT_PACK, tastes: TASTES };
 const VIEW = { width: 1000, height: 640 };
 
 /** Microseconds of one call: the least of several rounds, so that the machine's other work drops out. */

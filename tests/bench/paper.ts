@@ -17,14 +17,13 @@ import { paperWords } from '../../src/export/sheets/packagePages';
 import { PACKAGE_SHEETS } from '../../src/export/sheets/sheetNames';
 import { packageFile } from '../../src/export/stairFiles';
 import { loadLumber } from '../../src/packs/lumber/lumber';
-import { DEFAULT_PACK, findPack, TASTES } from '../../src/packs/ruleBook';
+import { BOOK } from '../../src/packs/ruleBook';
 import { speakerFor } from '../../src/text/say';
 
 const TILES = 60;
 const ROUNDS = 7;
 const POINTS_PER_MM = 72 / inchMm(1);
 
-const BOOK = { findPack, defaultPack: DEFAULT_PACK, tastes: TASTES };
 /** A stair whose stringer takes sixty sheets and few more, for all of them are made. Invented. */
 const LONG: JobText = {
   format: 'pitchboard.job',

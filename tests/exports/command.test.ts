@@ -1,35 +1,13 @@
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { mkdirSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterAll, afterEach, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { main } from '../../src/cli/sheets';
 import type { JobText } from '../../src/core/job/jobText';
 import { LOFT, SLAB } from '../fixtures/stairs';
 import { readPdf } from './readPdf';
+import { commandBench } from './runCommand';
 
-const folder = mkdtempSync(join(tmpdir(), 'pitchboard-sheets-'));
-afterAll(() => rmSync(folder, { recursive: true, force: true }));
-afterEach(() => vi.restoreAllMocks());
-
-/** Runs the command and gathers what it says. */
-async function run(...args: string[]): Promise<{ status: number; out: string; err: string }> {
-  const said = { stdout: '', stderr: '' };
-  for (const name of ['stdout', 'stderr'] as const) {
-    vi.spyOn(process[name], 'write').mockImplementation((text) => {
-      said[name] += String(text);
-      return true;
-    });
-  }
-  const status = await main(args);
-  vi.restoreAllMocks();
-  return { status, out: said.stdout, err: said.stderr };
-}
-
-function jobFile(name: string, job: JobText | string): string {
-  const path = join(folder, name);
-  writeFileSync(path, typeof job === 'string' ? job : JSON.stringify(job));
-  return path;
-}
+const { folder, run, jobFile } = commandBench(main);
 
 describe('the sheets command', () => {
   it('writes package, templates and files, and names each on a line', async () => {

@@ -1,33 +1,10 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, afterEach, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { main } from '../../src/cli/layouts';
-import type { JobText } from '../../src/core/job/jobText';
 import { answerOf, changed, LOFT } from '../fixtures/stairs';
+import { commandBench } from './runCommand';
 
-const folder = mkdtempSync(join(tmpdir(), 'pitchboard-layouts-'));
-afterAll(() => rmSync(folder, { recursive: true, force: true }));
-afterEach(() => vi.restoreAllMocks());
-
-async function run(...args: string[]): Promise<{ status: number; out: string; err: string }> {
-  const said = { stdout: '', stderr: '' };
-  for (const name of ['stdout', 'stderr'] as const) {
-    vi.spyOn(process[name], 'write').mockImplementation((text) => {
-      said[name] += String(text);
-      return true;
-    });
-  }
-  const status = await main(args);
-  vi.restoreAllMocks();
-  return { status, out: said.stdout, err: said.stderr };
-}
-
-function jobFile(name: string, job: JobText | string): string {
-  const path = join(folder, name);
-  writeFileSync(path, typeof job === 'string' ? job : JSON.stringify(job));
-  return path;
-}
+const { folder, run, jobFile } = commandBench(main);
 
 describe('the layouts command', () => {
   it('gives each layout with the figures that the layout command has for it', async () => {

@@ -2,9 +2,9 @@ import { act, screen, waitFor, within } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
 import { compareLayouts } from '../../src/core/choose/compareLayouts';
 import { demoJob } from '../../src/document/demoJob';
+import { BOOK } from '../../src/packs/ruleBook';
 import { ChooseScreen } from '../../src/ui/choose/ChooseScreen';
 import { answerOf, neighboursOf } from '../../src/ui/choose/neighbours';
-import { BOOK } from '../../src/ui/stairOnShow';
 import { demoWith } from './bench';
 import { openPart } from './part';
 

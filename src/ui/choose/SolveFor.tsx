@@ -7,10 +7,11 @@ import { headroomWanted, type Lever, type Tried, tryLevers, trySolution } from '
 import type { StairPlan } from '../../core/plan/planStair';
 import { type Exact, toMm } from '../../core/units/exact';
 import { parseLength, withUnit } from '../../core/units/length';
+import { BOOK } from '../../packs/ruleBook';
 import { ruleWords } from '../../text/findingText';
 import { lengthText } from '../numbers/figures';
 import { Sheet } from '../results/Sheet';
-import { BOOK, useStair } from '../stairOnShow';
+import { useStair } from '../stairOnShow';
 
 const ALL: readonly Unknown[] = ['opening', 'headroom', 'run', 'floorDepth', 'risers'];
 

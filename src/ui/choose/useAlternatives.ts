@@ -3,8 +3,9 @@ import { useCallback, useMemo, useState } from 'react';
 import type { KeyChange } from '../../core/choose/changeStair';
 import { type Alternative, applyAlternative, compareLayouts } from '../../core/choose/compareLayouts';
 import type { Problem } from '../../core/result';
+import { BOOK } from '../../packs/ruleBook';
 import { job as jobOf } from '../../state/plannerStore';
-import { BOOK, planOf, TAPE_DOUBT, useStair } from '../stairOnShow';
+import { planOf, TAPE_DOUBT, useStair } from '../stairOnShow';
 import { useBench } from '../usePlanner';
 
 const NONE: readonly Problem[] = [];

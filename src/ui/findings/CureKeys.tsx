@@ -7,10 +7,11 @@ import { figureOf } from '../../core/drawing/figures';
 import type { UnitSystem } from '../../core/units/length';
 import '../../text/lateFigures';
 import '../../text/lateFindings';
+import { BOOK } from '../../packs/ruleBook';
 import { ruleWords } from '../../text/findingText';
 import type { Speaker } from '../../text/say';
 import { plainFigure } from '../numbers/figures';
-import { BOOK, TAPE_DOUBT, useStair } from '../stairOnShow';
+import { TAPE_DOUBT, useStair } from '../stairOnShow';
 
 interface CureKeysProps {
   readonly finding: Finding;

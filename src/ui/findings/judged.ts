@@ -1,6 +1,7 @@
 /** The stair on show with its findings: worked out where they are looked at, once for each plan. */
 import { type JudgedPlan, judgePlan, type StairPlan } from '../../core/plan/planStair';
-import { BOOK, TAPE_DOUBT } from '../stairOnShow';
+import { BOOK } from '../../packs/ruleBook';
+import { TAPE_DOUBT } from '../stairOnShow';
 
 const known = new WeakMap<StairPlan, JudgedPlan>();
 

@@ -36,26 +36,8 @@ export function FilesPart() {
       <h2 id="files-title">{say('print.files')}</h2>
       <p>{say('print.files.lead')}</p>
       <div className="file-choices">
-        <label>
-          <span>{say('print.paper')}</span>
-          <select value={paper} onChange={(event) => setPaper(event.currentTarget.value as PaperName)}>
-            {PAPER_NAMES.map((name) => (
-              <option key={name} value={name}>
-                {say(`print.paper.${name}`)}
-              </option>
-            ))}
-          </select>
-        </label>
-        <label>
-          <span>{say('print.stringerPaper')}</span>
-          <select value={stringerPaper} onChange={(event) => setStringerPaper(event.currentTarget.value as PaperName)}>
-            {PAPER_NAMES.map((name) => (
-              <option key={name} value={name}>
-                {say(`print.paper.${name}`)}
-              </option>
-            ))}
-          </select>
-        </label>
+        <PaperField label={say('print.paper')} paper={paper} onChoose={setPaper} />
+        <PaperField label={say('print.stringerPaper')} paper={stringerPaper} onChoose={setStringerPaper} />
         <label>
           <span>{say('print.hand')}</span>
           <select value={hand} onChange={(event) => setHand(event.currentTarget.value as Hand)}>
@@ -94,6 +76,28 @@ export function FilesPart() {
       <SheetsPart chosen={sheets} onChoose={setSheets} />
       <PrinterPart printer={printer} />
     </section>
+  );
+}
+
+interface PaperFieldProps {
+  readonly label: string;
+  readonly paper: PaperName;
+  readonly onChoose: (paper: PaperName) => void;
+}
+
+function PaperField({ label, paper, onChoose }: PaperFieldProps) {
+  const { say } = useStair();
+  return (
+    <label>
+      <span>{label}</span>
+      <select value={paper} onChange={(event) => onChoose(event.currentTarget.value as PaperName)}>
+        {PAPER_NAMES.map((name) => (
+          <option key={name} value={name}>
+            {say(`print.paper.${name}`)}
+          </option>
+        ))}
+      </select>
+    </label>
   );
 }
 

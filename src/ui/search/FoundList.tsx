@@ -4,11 +4,12 @@ import { useMemo, useState } from 'react';
 import type { KeyChange } from '../../core/choose/changeStair';
 import { planFound } from '../../core/search/planFound';
 import { CRITERIA, type Criterion, type Ranked } from '../../core/search/rank';
+import { BOOK } from '../../packs/ruleBook';
 import { actualWords, limitWords, ruleWords } from '../../text/findingText';
 import { FIGURE_ROWS, rowValue } from '../choose/figureRows';
 import { Figure } from '../numbers/Figure';
 import { lengthText } from '../numbers/figures';
-import { BOOK, TAPE_DOUBT, useStair } from '../stairOnShow';
+import { TAPE_DOUBT, useStair } from '../stairOnShow';
 import type { Studied } from './useStudy';
 import type { WishDesk } from './useWishes';
 

@@ -5,7 +5,8 @@ import type { ReadWishes } from '../../core/search/readWishes';
 import { type Study, studyLayouts } from '../../core/search/study';
 import type { Asked } from '../../core/search/tryWay';
 import { askSearch } from '../../core/search/wishes';
-import { BOOK, TAPE_DOUBT, useStair } from '../stairOnShow';
+import { BOOK } from '../../packs/ruleBook';
+import { TAPE_DOUBT, useStair } from '../stairOnShow';
 import { inSlices } from './slices';
 
 export interface Studied {

@@ -2,7 +2,8 @@
 import { useCallback, useMemo } from 'react';
 import type { Result } from '../../core/result';
 import { type ReadWishes, readWishes, type WishKey, type WishTexts } from '../../core/search/readWishes';
-import { BOOK, useStair } from '../stairOnShow';
+import { BOOK } from '../../packs/ruleBook';
+import { useStair } from '../stairOnShow';
 import { useBench, usePlannerState } from '../usePlanner';
 
 const NONE: WishTexts = {};

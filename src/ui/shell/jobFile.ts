@@ -5,10 +5,9 @@ import { planJob } from '../../core/plan/planStair';
 import type { Problem } from '../../core/result';
 import { openJob } from '../../document/openJob';
 import { saveJob } from '../../document/saveJob';
-import { DEFAULT_PACK, loadPack } from '../../packs/ruleBook';
+import { BOOK, DEFAULT_PACK, loadPack } from '../../packs/ruleBook';
 import { safeFileName } from '../../platform/fileName';
 import '../localReader';
-import { BOOK } from '../stairOnShow';
 
 export interface Refusal {
   readonly name: string;
