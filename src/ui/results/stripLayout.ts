@@ -42,7 +42,11 @@ interface Type {
   readonly inner: { readonly size: number; readonly air: number };
 }
 const LARGE: Type = { end: { size: 32, air: 22 }, inner: { size: 22, air: 12 } };
-const SMALL: Type = { end: { size: 28, air: 14 }, inner: { size: 18, air: 7 } };
+/** Smaller figures, where they save a second row; what takes more rows all the same stays large. */
+const SMALLER: readonly Type[] = [
+  { end: { size: 28, air: 14 }, inner: { size: 18, air: 7 } },
+  { end: { size: 22, air: 8 }, inner: { size: 15, air: 5 } },
+];
 const WIDEST = 92;
 /** Pixels to a millimetre of riser. */
 const SCALE = 2;
@@ -63,10 +67,9 @@ export function layStrip(
   const common = median(risers);
   const middle = fits(risers, limit) ? (Math.max(...risers) + Math.min(...risers)) / 2 : common;
   const half = (limit ?? 0) / 2;
-  const room = width - LIMIT_ROOM;
+  const room = limit === null ? width : width - LIMIT_ROOM;
   const wantedBy = (type: Type) => wantedWidths(figures, type);
-  // Smaller figures where they save a second row; more rows, never smaller still.
-  const type = sumOf(wantedBy(LARGE)) > room && sumOf(wantedBy(SMALL)) <= room ? SMALL : LARGE;
+  const type = [LARGE, ...SMALLER].find((each) => sumOf(wantedBy(each)) <= room) ?? LARGE;
   const wants = wantedBy(type);
   const spans = breakRows(wants, room);
   const fullest = Math.max(...spans.map(({ from, to }) => sumOf(wants.slice(from, to))));

@@ -7,6 +7,8 @@ import { useLayoutEffect, useState } from 'react';
 /** Where look/steps.css gives the sheet its height, whatever is in it: a drawing that fills it does not move it. */
 const DESK = { width: 1100, height: 600 };
 const LEAST = 250;
+/** At a desk it rather grows small than has its foot cut off by the risers under it. */
+const LEAST_AT_DESK = 180;
 const SHARE_OF_TABLET = 0.36;
 /** Under the drawing, in pixels. */
 const BELOW = 8;
@@ -37,5 +39,5 @@ function heightIn(sheet: HTMLElement | null): number {
   if (!sheet || !place || innerWidth < DESK.width || innerHeight < DESK.height)
     return Math.max(LEAST, Math.round(innerHeight * SHARE_OF_TABLET));
   const above = place.getBoundingClientRect().top - sheet.getBoundingClientRect().top + sheet.scrollTop;
-  return Math.max(LEAST, Math.floor(sheet.clientHeight - above - BELOW));
+  return Math.max(LEAST_AT_DESK, Math.floor(sheet.clientHeight - above - BELOW));
 }
