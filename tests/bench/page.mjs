@@ -1,11 +1,11 @@
 /**
  * What a hand feels, measured in a browser on the built page: from a key to the drawing that it changed,
- * and frames while a drawing is dragged and zoomed. The processor is slowed to a quarter, as a tablet
+ * frames while a drawing is dragged and zoomed, and how long the page is held up while a package is made. The processor is slowed to a quarter, as a tablet
  * is; each figure stands beside the same done raw, in the same run.
  */
 import { preview } from 'vite';
 import { findBrowser, thisMachine } from '../run/browser.mjs';
-import { listenToKeys, rawKeys, watchFrames } from './pageProbes.mjs';
+import { listenToKeys, rawKeys, watchFrames, watchLongTasks } from './pageProbes.mjs';
 
 const SLOWED = 4;
 const DESK = { width: 1440, height: 900 };
@@ -31,7 +31,11 @@ export async function benchPage({ root, folder }) {
   });
   try {
     const address = `http://localhost:${server.httpServer.address().port}/`;
-    return [...(await keystrokes(browser, address)), ...(await frames(browser, address))];
+    return [
+      ...(await keystrokes(browser, address)),
+      ...(await frames(browser, address)),
+      await tasksOfPackage(browser, address),
+    ];
   } finally {
     await browser.close();
     await server.close();
@@ -142,6 +146,33 @@ async function drag(page, { x, y }) {
   await page.mouse.down();
   for (let i = 0; i < MOVES; i += 1) await page.mouse.move(x + 120 * Math.sin(i / 8), y + 60 * Math.cos(i / 11));
   await page.mouse.up();
+}
+
+/** The package is made beside the page: no task of the page's own may be felt. The second one is measured, when all is fetched. */
+async function tasksOfPackage(browser, address) {
+  const { page, slow } = await openSlowly(browser, address);
+  await page.evaluate(() => {
+    // Without a dialog, which nobody would answer, the file goes to the downloads.
+    window.showSaveFilePicker = undefined;
+  });
+  await page.getByRole('navigation').getByRole('button', { name: 'Print', exact: true }).click();
+  const key = page.getByRole('button', { name: /^Package for the crew, PDF/ });
+  const make = async () => {
+    const download = page.waitForEvent('download', { timeout: 120_000 });
+    await key.click();
+    await download;
+    await page.waitForTimeout(REST.key);
+  };
+  await make();
+  await slow();
+  await page.waitForTimeout(REST.key);
+  await page.evaluate(watchLongTasks);
+  await make();
+  const longest = await page.evaluate(() => window.longestOfBench());
+  await page.context().close();
+  // What is not over 50 ms no browser tells of.
+  const found = longest === 0 ? 'none over 50 ms' : `${longest.toFixed(0)} ms`;
+  return { name: `longest task of the page while a package is made, in ms (${found})`, ratio: longest, goal: 50 };
 }
 
 function at(times, share) {

@@ -82,3 +82,12 @@ export function watchFrames() {
     },
   };
 }
+
+/** Tasks of the page itself that took over 50 milliseconds. */
+export function watchLongTasks() {
+  let longest = 0;
+  new PerformanceObserver((list) => {
+    for (const { duration } of list.getEntries()) longest = Math.max(longest, duration);
+  }).observe({ type: 'longtask' });
+  window.longestOfBench = () => longest;
+}
