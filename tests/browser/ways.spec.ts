@@ -17,3 +17,19 @@ test('what is missing leads from any step into its field', async ({ page }) => {
   await page.getByRole('form').getByRole('link', { name: 'Rise today' }).click();
   await expect(page.getByRole('textbox', { name: 'Rise today', exact: true })).toBeFocused();
 });
+
+test('a jump down the page is over at once: nothing slides away under a finger', async ({ page }) => {
+  await openPage(page);
+  const gone = await page.evaluate(() => {
+    const end = [...document.querySelectorAll<HTMLElement>('.desk-form button')].at(-1);
+    end?.scrollIntoView({ block: 'start' });
+    const forms = [...document.querySelectorAll<HTMLElement>('html, .desk-form')];
+    const tops = () => forms.map(({ scrollTop }) => scrollTop);
+    const first = tops();
+    return new Promise<{ first: number[]; later: number[] }>((resolve) => {
+      setTimeout(() => resolve({ first, later: tops() }), 600);
+    });
+  });
+  expect(Math.max(...gone.first)).toBeGreaterThan(0);
+  expect(gone.later).toEqual(gone.first);
+});
