@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
 
@@ -13,6 +14,8 @@ const FILES_TAKE = 60_000;
 
 export default defineConfig({
   test: {
+    // Left alone, the runner keeps one core for itself: on a machine with two that is half of the time.
+    maxWorkers: availableParallelism(),
     projects: [
       node('unit', ['tests/unit/**/*.test.ts']),
       node('properties', ['tests/properties/**/*.test.ts']),

@@ -20,6 +20,8 @@ export default defineConfig({
   retries: 0,
   workers: 2,
   timeout: 30_000,
+  // A slow machine may take its time to answer; a wrong answer still fails.
+  expect: { timeout: 10_000 },
   use: {
     baseURL: `http://localhost:${PORT}/`,
     trace: 'off',
