@@ -113,7 +113,7 @@ test('what is wrong is found: the measures of this file on a page made for it', 
 async function open(page: Page, theme: Theme): Promise<void> {
   await page.goto('./');
   await expect(page.getByText('Looking for a draft on this device')).toHaveCount(0);
-  await page.getByLabel('Light').selectOption(theme);
+  await page.getByRole('combobox', { name: 'Light', exact: true }).selectOption(theme);
 }
 
 async function goTo(page: Page, step: (typeof STEPS)[number]): Promise<void> {

@@ -18,7 +18,7 @@ test('a reload brings back the job, the way back and the step', async ({ page })
   await rise(page).blur();
   await undo(page).click();
   await toStep(page, 'Check');
-  await page.getByLabel('Light').selectOption('Dim');
+  await page.getByRole('combobox', { name: 'Light', exact: true }).selectOption('Dim');
   await kept(page);
 
   await page.reload();

@@ -69,7 +69,7 @@ async function take(browser, { name, size, light, step, walk = false }) {
   // The bar says when the draft was kept: the same in every picture, or each would differ each time.
   await page.clock.setFixedTime(new Date(2026, 0, 5, 9, 30));
   await page.goto(`http://localhost:${PORT}/`);
-  if (light !== 'paper') await page.getByLabel('Light').selectOption(light);
+  if (light !== 'paper') await page.getByRole('combobox', { name: 'Light', exact: true }).selectOption(light);
   const steps = page.getByRole('navigation', { name: 'Steps of the job' });
   await steps.getByRole('button', { name: step, exact: true }).click();
   if (walk) {
