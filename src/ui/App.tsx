@@ -1,5 +1,5 @@
 /** The page: bar, drawing, form, results. Which stands where is a matter of the style sheets. */
-import { lazy, Suspense, useEffect, useMemo, useState } from 'react';
+import { lazy, memo, Suspense, useEffect, useMemo, useState } from 'react';
 import { demoJob } from '../document/demoJob';
 import { job as jobOf } from '../state/plannerStore';
 import { ExplainDesk } from './explain/ExplainDesk';
@@ -44,8 +44,6 @@ function StairPage() {
   const theme = usePlannerState((state) => state.theme);
   const say = useSpeaker(terms);
   const pack = useJobPack(job);
-  const isWalking = usePlannerState((state) => state.walk !== null);
-  const goTo = useGoToPlace();
   // The same plan as long as nothing that it was made with has changed.
   const plan = planOf(job, index, pack);
   const stair = useMemo<StairOnShow>(() => ({ job, index, plan, units: unitsOf(job), say }), [job, index, say, plan]);
@@ -53,24 +51,34 @@ function StairPage() {
     document.documentElement.dataset['theme'] = theme;
   }, [theme]);
   useEffect(() => {
-    document.title = `${job.name ?? stair.say('app.noJobName')} · ${stair.say('app.name')}`;
-  }, [job.name, stair]);
+    document.title = `${job.name ?? say('app.noJobName')} · ${say('app.name')}`;
+  }, [job.name, say]);
   return (
     <StairProvider value={stair}>
-      {isWalking ? (
-        <Suspense fallback={null}>
-          <WalkScreen />
-        </Suspense>
-      ) : (
-        <KeypadProvider>
-          <ExplainDesk goTo={goTo}>
-            <Page />
-          </ExplainDesk>
-        </KeypadProvider>
-      )}
+      <Screens />
     </StairProvider>
   );
 }
+
+/** Drawn anew by those parts alone that a change concerns. */
+const Screens = memo(function Screens() {
+  const isWalking = usePlannerState((state) => state.walk !== null);
+  const goTo = useGoToPlace();
+  if (isWalking) {
+    return (
+      <Suspense fallback={null}>
+        <WalkScreen />
+      </Suspense>
+    );
+  }
+  return (
+    <KeypadProvider>
+      <ExplainDesk goTo={goTo}>
+        <Page />
+      </ExplainDesk>
+    </KeypadProvider>
+  );
+});
 
 function Page() {
   const { say, job } = useStair();

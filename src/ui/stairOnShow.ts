@@ -31,6 +31,16 @@ export function useWords(): StairWords {
   return words;
 }
 
+/** As it is at this very key: for the field in hand, the drawing and the riser strip. */
+export const StairNowContext = createContext<StairOnShow | null>(null);
+
+export function useStairNow(): StairOnShow {
+  const stair = useContext(StairNowContext);
+  if (stair === null) throw new Error('A part of the page was used without a stair');
+  return stair;
+}
+
+/** The same in the frames after it, when the drawing has been painted. */
 export const StairContext = createContext<StairOnShow | null>(null);
 
 export function useStair(): StairOnShow {

@@ -6,11 +6,10 @@ export function listenToKeys() {
   let start = 0;
   let last = Number.NaN;
   let recorded = null;
+  // Before all that waits for the frame to be over: it is no part of it.
   const afterFrame = (then) =>
     requestAnimationFrame(() => {
-      const channel = new MessageChannel();
-      channel.port1.onmessage = then;
-      channel.port2.postMessage(0);
+      void scheduler.postTask(then, { priority: 'user-blocking' });
     });
   addEventListener(
     'keydown',

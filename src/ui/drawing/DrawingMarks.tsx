@@ -1,13 +1,14 @@
 /**
- * The marks of a drawing as SVG: roles become classes, pens are in pens.css, y is turned over. Shapes
+ * The marks of a drawing as SVG in its own pixels: roles become classes, pens are in pens.css. Shapes
  * of one role that follow each other are one path, so that a hatch is one node and not a hundred.
  */
 import { memo, useMemo } from 'react';
 import type { About, Drawing, ShapeMark, TextMark } from '../../core/drawing/drawing';
 import { isLitBy } from '../../core/drawing/lights';
-import { figureNodes } from './figureNodes';
+import { figureNode } from './figureNodes';
 import { Painted } from './Painted';
 import { node, type SvgNode } from './paint';
+import { type Pixels, pixelsOf } from './pixels';
 
 interface DrawingMarksProps {
   readonly drawing: Drawing;
@@ -17,7 +18,8 @@ interface DrawingMarksProps {
   readonly lit: About | null;
 }
 
-const LEAST_DIGITS_PX = 12;
+/** Digits of a fraction are never smaller than this. */
+const LEAST_DIGITS = 12;
 
 export const DrawingMarks = memo(function DrawingMarks({ drawing, alternative, lit }: DrawingMarksProps) {
   const nodes = useMemo(() => nodesOf(drawing, lit), [drawing, lit]);
@@ -30,50 +32,53 @@ export const DrawingMarks = memo(function DrawingMarks({ drawing, alternative, l
   );
 });
 
-/** @returns one node for each text, and one for shapes together as long as they are of a kind */
+/**
+ * @returns one node for each text, and one for shapes together as long as they are of a kind. Dimensions lie over what
+ * they measure and texts over all, so that all lines of dimensions are of a kind, and all their ticks.
+ */
 export function nodesOf(drawing: Drawing, lit: About | null): readonly SvgNode[] {
-  return runsOf(drawing).flatMap((run) => {
-    const [first] = run;
-    if (first === undefined) return [];
-    const name = `role-${first.role}${isLitBy(lit, first.about) ? ' lit' : ''}`;
-    if (first.kind === 'text') return [textNode(first, name, drawing.perPixel)];
-    return [node('path', { class: first.closed ? name : `${name} open`, d: run.map(pathOf).join('') })];
+  const pixels = pixelsOf(drawing);
+  return runsOf(drawing, lit).map(({ name, marks }) => {
+    const [first] = marks;
+    if (first.kind === 'text') return textNode(first, name, pixels);
+    return node('path', { class: name, d: marks.map((mark) => pathOf(mark, pixels)).join('') });
   });
 }
 
-function runsOf({ marks }: Drawing): readonly (readonly (ShapeMark | TextMark)[])[] {
-  const runs: (ShapeMark | TextMark)[][] = [];
-  for (const mark of marks) {
+interface Run {
+  /** Its class: role, whether it is lit, whether it is filled. */
+  readonly name: string;
+  readonly marks: [ShapeMark | TextMark, ...(ShapeMark | TextMark)[]];
+}
+
+function runsOf({ marks }: Drawing, lit: About | null): readonly Run[] {
+  const runs: Run[] = [];
+  for (const mark of marks.toSorted((one, other) => heightOf(one) - heightOf(other))) {
+    const name = `role-${mark.role}${isLitBy(lit, mark.about) ? ' lit' : ''}${mark.kind === 'text' || mark.closed ? '' : ' open'}`;
     const run = runs.at(-1);
-    const before = run?.[0];
-    const isSame =
-      mark.kind === 'shape' &&
-      before?.kind === 'shape' &&
-      before.role === mark.role &&
-      before.closed === mark.closed &&
-      before.about === mark.about;
-    if (isSame) run?.push(mark);
-    else runs.push([mark]);
+    if (mark.kind === 'shape' && run?.name === name && run.marks[0].kind === 'shape') run.marks.push(mark);
+    else runs.push({ name, marks: [mark] });
   }
   return runs;
 }
 
-function pathOf(mark: ShapeMark | TextMark): string {
+function heightOf({ kind, role }: ShapeMark | TextMark): number {
+  if (kind === 'text') return 3;
+  return role === 'tick' ? 2 : role === 'dimension' ? 1 : 0;
+}
+
+function pathOf(mark: ShapeMark | TextMark, pixels: Pixels): string {
   if (mark.kind === 'text') return '';
-  const line = mark.corners.map(({ x, y }, i) => `${i === 0 ? 'M' : 'L'}${round(x)} ${round(-y)}`).join('');
+  const line = mark.corners.map(({ x, y }, i) => `${i === 0 ? 'M' : 'L'}${pixels.x(x)} ${pixels.y(y)}`).join('');
   return mark.closed ? `${line}Z` : line;
 }
 
-function textNode({ at, anchor, size, content }: TextMark, name: string, perPixel: number): SvgNode {
+function textNode({ at, anchor, size, content }: TextMark, name: string, pixels: Pixels): SvgNode {
+  const x = pixels.x(at.x);
   if (content.kind === 'words') {
-    const place = { x: at.x, y: -at.y + 0.35 * size, 'font-size': size, 'text-anchor': anchor };
+    const place = { x, y: pixels.y(at.y - 0.35 * size), 'font-size': pixels.size(size), 'text-anchor': anchor };
     return node('text', { class: name, ...place }, content.text);
   }
-  const leastDigits = LEAST_DIGITS_PX * perPixel;
-  return node('g', { class: name }, figureNodes({ content, x: at.x, y: -at.y, anchor, size, leastDigits }));
-}
-
-/** A hundredth of a millimetre is far below a pixel, and keeps the page's text short. */
-function round(value: number): number {
-  return Math.round(value * 100) / 100;
+  const place = { x, y: pixels.y(at.y), anchor, size: pixels.size(size), leastDigits: LEAST_DIGITS };
+  return figureNode({ content, ...place }, name);
 }

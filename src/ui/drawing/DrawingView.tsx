@@ -21,23 +21,18 @@ export function DrawingView({ drawing, alternative, lit, nameOf, onAbout }: Draw
   const targets = useMemo(() => targetsOf(drawing, units), [drawing, units]);
   const { left, right, top, bottom } = drawing.frame;
   const width = right - left;
-  const height = top - bottom;
+  const shown = { width: width / drawing.perPixel, height: (top - bottom) / drawing.perPixel };
   const placeOf = (event: MouseEvent): Point => {
     const box = place.current?.getBoundingClientRect();
     const scale = box === undefined || box.width === 0 ? drawing.perPixel : width / box.width;
     return point(left + (event.clientX - (box?.left ?? 0)) * scale, top - (event.clientY - (box?.top ?? 0)) * scale);
   };
   return (
-    <svg
-      className="drawing"
-      ref={place}
-      viewBox={`${left} ${-top} ${width} ${height}`}
-      width={width / drawing.perPixel}
-      height={height / drawing.perPixel}
-      role="presentation"
-    >
+    <svg className="drawing" ref={place} viewBox={`0 0 ${shown.width} ${shown.height}`} {...shown} role="presentation">
       <DrawingMarks drawing={drawing} alternative={alternative} lit={lit} />
-      {onAbout !== null && <Targets targets={targets} nameOf={nameOf} onAbout={onAbout} placeOf={placeOf} />}
+      {onAbout !== null && (
+        <Targets drawing={drawing} targets={targets} nameOf={nameOf} onAbout={onAbout} placeOf={placeOf} />
+      )}
     </svg>
   );
 }

@@ -2,7 +2,7 @@
  * A drawing that one can come closer to: with a finger or two, the wheel, keys, or the buttons, which
  * are always there. What it shows is made for the zoom at which the look has come to rest.
  */
-import { useId, useMemo } from 'react';
+import { useId, useLayoutEffect, useMemo } from 'react';
 import type { Drawing, View } from '../../core/drawing/drawing';
 import { useWords } from '../stairOnShow';
 import { groundOf, viewOf } from './camera';
@@ -33,11 +33,12 @@ export function LiveSight({ title, alternative, view, draw, lit, nameOf, onAbout
   const { width, height } = view;
   const whole = useMemo(() => draw({ width, height }), [draw, width, height]);
   const ground = useMemo(() => groundOf(whole), [whole]);
-  const { place, group, zoom, press, reveal, placeOf } = useCamera(ground);
+  const { place, group, zoom, press, reveal, placeOf, drawn } = useCamera(ground);
   const drawing = useMemo(
     () => (zoom === 1 ? whole : draw({ width, height, zoom })),
     [draw, whole, width, height, zoom],
   );
+  useLayoutEffect(() => drawn(zoom), [drawn, zoom]);
   const targets = useMemo(() => targetsOf(drawing, units), [drawing, units]);
   const shown = viewOf(ground);
   return (
@@ -67,7 +68,14 @@ export function LiveSight({ title, alternative, view, draw, lit, nameOf, onAbout
           <g ref={group}>
             <DrawingMarks drawing={drawing} alternative={alternative} lit={lit} />
             {onAbout !== null && (
-              <Targets targets={targets} nameOf={nameOf} onAbout={onAbout} placeOf={placeOf} onReach={reveal} />
+              <Targets
+                drawing={drawing}
+                targets={targets}
+                nameOf={nameOf}
+                onAbout={onAbout}
+                placeOf={placeOf}
+                onReach={reveal}
+              />
             )}
           </g>
         </svg>

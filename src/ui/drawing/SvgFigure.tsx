@@ -1,13 +1,12 @@
 import { useMemo } from 'react';
-import { figureNodes, type PlacedFigure } from './figureNodes';
+import { figureNodes, moveTo, type PlacedFigure } from './figureNodes';
 import { Painted } from './Painted';
 
 /** A number in a picture that is otherwise React's. */
-export function SvgFigure(figure: PlacedFigure) {
-  const { content, x, y, anchor, size, leastDigits } = figure;
+export function SvgFigure({ content, x, y, anchor, size, leastDigits }: PlacedFigure) {
   const nodes = useMemo(
-    () => figureNodes({ content, x, y, anchor, size, leastDigits }),
-    [content, x, y, anchor, size, leastDigits],
+    () => figureNodes({ content, anchor, size, leastDigits }),
+    [content, anchor, size, leastDigits],
   );
-  return <Painted nodes={nodes} />;
+  return <Painted nodes={nodes} transform={moveTo(x, y)} />;
 }

@@ -1,10 +1,13 @@
 /** The numbers of a drawing as things to touch: named, in reach of Tab, and a fingertip wide. */
 import type { KeyboardEvent, MouseEvent } from 'react';
-import type { About, Box } from '../../core/drawing/drawing';
+import type { About, Box, Drawing } from '../../core/drawing/drawing';
 import type { Point } from '../../core/geometry/point';
+import { boxInPixels, pixelsOf } from './pixels';
 import { type Target, targetAt } from './targetBoxes';
 
 interface TargetsProps {
+  /** The one that they belong to. */
+  readonly drawing: Drawing;
   readonly targets: readonly Target[];
   readonly nameOf: (target: Target) => string;
   readonly onAbout: (about: About) => void;
@@ -13,7 +16,8 @@ interface TargetsProps {
   readonly onReach?: ((box: Box) => void) | undefined;
 }
 
-export function Targets({ targets, nameOf, onAbout, placeOf, onReach }: TargetsProps) {
+export function Targets({ drawing, targets, nameOf, onAbout, placeOf, onReach }: TargetsProps) {
+  const pixels = pixelsOf(drawing);
   // Fields may lie over each other where numbers stand close: the nearer number is the one that is meant.
   const onClick = (event: MouseEvent, touched: Target) => onAbout((targetAt(targets, placeOf(event)) ?? touched).about);
   const onKeyDown = (event: KeyboardEvent, target: Target) => {
@@ -37,13 +41,9 @@ export function Targets({ targets, nameOf, onAbout, placeOf, onReach }: TargetsP
           onKeyDown={(event) => onKeyDown(event, target)}
           onFocus={() => onReach?.(target.hit)}
         >
-          <rect className="target-hit" {...rectOf(target.hit)} />
+          <rect className="target-hit" {...boxInPixels(target.hit, pixels)} />
         </g>
       ))}
     </g>
   );
-}
-
-function rectOf({ left, right, bottom, top }: Box) {
-  return { x: left, y: -top, width: right - left, height: top - bottom };
 }

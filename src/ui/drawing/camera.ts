@@ -17,6 +17,8 @@ export interface Camera {
   readonly y: number;
 }
 
+type Ink = readonly (readonly [Point, Point])[];
+
 /** What is looked at: the drawing as it was made for the whole. */
 export interface Ground {
   readonly frame: Box;
@@ -24,7 +26,8 @@ export interface Ground {
   readonly perPixel: number;
   /** Largest zoom. */
   readonly closest: number;
-  readonly ink: readonly (readonly [Point, Point])[];
+  /** Gathered when somebody comes closer: at rest nobody asks. */
+  readonly ink: () => Ink;
 }
 
 /** About a fifth of a millimetre is a pixel of a tablet: closer than life is of no use. */
@@ -35,13 +38,25 @@ const MOST_CLOSEST = 32;
 const INSET = 28;
 
 export function groundOf(drawing: Drawing): Ground {
-  const ink = drawing.marks.flatMap((mark): (readonly [Point, Point])[] => {
+  const { frame, perPixel } = drawing;
+  const closest = Math.min(MOST_CLOSEST, Math.max(LEAST_CLOSEST, perPixel / CLOSEST_PER_PIXEL));
+  let ink: Ink | undefined;
+  return {
+    frame,
+    perPixel,
+    closest,
+    ink() {
+      ink ??= inkOf(drawing);
+      return ink;
+    },
+  };
+}
+
+function inkOf({ marks }: Drawing): Ink {
+  return marks.flatMap((mark): Ink => {
     if (mark.kind === 'text') return [[mark.at, mark.at]];
     return mark.corners.slice(1).map((corner, i) => [mark.corners[i] as Point, corner] as const);
   });
-  const { frame, perPixel } = drawing;
-  const closest = Math.min(MOST_CLOSEST, Math.max(LEAST_CLOSEST, perPixel / CLOSEST_PER_PIXEL));
-  return { frame, perPixel, closest, ink };
 }
 
 export function wholeOf({ frame }: Ground): Camera {
@@ -64,11 +79,15 @@ export function seenBy({ zoom, x, y }: Camera, { frame }: Ground): Box {
   return { left: x - across, right: x + across, bottom: y - up, top: y + up };
 }
 
-/** The transform of a group whose marks are drawn in millimetres with y turned over. */
-export function transformOf(camera: Camera, ground: Ground): string {
+/**
+ * The transform of a group whose marks are in the drawing's own pixels.
+ * @param drawnFor the zoom that the drawing was made for
+ */
+export function transformOf(camera: Camera, ground: Ground, drawnFor: number): string {
   const { left, top } = seenBy(camera, ground);
-  const scale = camera.zoom / ground.perPixel;
-  return `matrix(${scale} 0 0 ${scale} ${-left * scale} ${top * scale})`;
+  const scale = camera.zoom / drawnFor;
+  const perMm = camera.zoom / ground.perPixel;
+  return `matrix(${scale} 0 0 ${scale} ${(ground.frame.left - left) * perMm} ${(top - ground.frame.top) * perMm})`;
 }
 
 /** How the picture that one camera has taken lies in the view of another: a scale, then a shift, in pixels. */
@@ -151,7 +170,7 @@ function towardInk(camera: Camera, ground: Ground): Camera {
     top: seen.top - inset,
   };
   let best: Point | null = null;
-  for (const [a, b] of ground.ink) {
+  for (const [a, b] of ground.ink()) {
     if (isSeen(a, b, box)) return camera;
     const near = nearestOn(a, b, camera);
     const away = point(shift(near.x, near.x, box.left, box.right), shift(near.y, near.y, box.bottom, box.top));

@@ -42,11 +42,14 @@ export function paint(place: Element, nodes: readonly SvgNode[]): void {
 function paintOne(element: Element, next: SvgNode): void {
   const before = painted.get(element);
   painted.set(element, next);
-  for (const [name, value] of Object.entries(next.attributes)) {
+  const { attributes } = next;
+  // These are records of our own making, and no list of their keys is made hundreds of times a key.
+  for (const name in attributes) {
+    const value = attributes[name];
     if (before?.attributes[name] !== value) element.setAttribute(name, String(value));
   }
-  for (const name of Object.keys(before?.attributes ?? {})) {
-    if (!(name in next.attributes)) element.removeAttribute(name);
+  for (const name in before?.attributes) {
+    if (!(name in attributes)) element.removeAttribute(name);
   }
   const { content = '' } = next;
   if (typeof content !== 'string') paint(element, content);

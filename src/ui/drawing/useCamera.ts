@@ -18,6 +18,8 @@ export interface CameraOnPlace {
   readonly group: RefObject<SVGGElement | null>;
   /** The zoom that the drawing is to be made for. */
   readonly zoom: number;
+  /** Says for which zoom the drawing that is there now has been made. */
+  readonly drawn: (zoom: number) => void;
   /** What a key would do, for buttons. */
   readonly press: (key: string) => void;
   readonly reveal: (box: Box) => void;
@@ -31,12 +33,13 @@ export function useCamera(ground: Ground): CameraOnPlace {
   /** Where the picture that is there was taken from. */
   const taken = useRef<Camera>(wholeOf(ground));
   const grounds = useRef(ground);
+  const drawnFor = useRef(1);
   const rest = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   const [zoom, setZoom] = useState(1);
 
   const apply = useCallback(() => {
     taken.current = camera.current;
-    group.current?.setAttribute('transform', transformOf(camera.current, grounds.current));
+    group.current?.setAttribute('transform', transformOf(camera.current, grounds.current, drawnFor.current));
     group.current?.ownerSVGElement?.style.removeProperty('transform');
     place.current?.classList.remove('is-moving');
     place.current?.classList.toggle('is-close', !isWhole(camera.current));
@@ -88,5 +91,12 @@ export function useCamera(ground: Ground): CameraOnPlace {
     const { left = 0, top = 0 } = place.current?.getBoundingClientRect() ?? {};
     return placeAt(camera.current, grounds.current, point(clientX - left, clientY - top));
   }, []);
-  return { place, group, zoom, press, reveal: show, placeOf };
+  const drawn = useCallback(
+    (made: number) => {
+      drawnFor.current = made;
+      apply();
+    },
+    [apply],
+  );
+  return { place, group, zoom, drawn, press, reveal: show, placeOf };
 }

@@ -1,5 +1,5 @@
 /** Every field whose text is not in use, with a way there; nothing while there is none. */
-import { useSyncExternalStore } from 'react';
+import { useDeferredValue, useMemo, useSyncExternalStore } from 'react';
 import { useStair } from '../stairOnShow';
 import { useGoToPlace } from '../steps/goToPlace';
 import { useBench } from '../usePlanner';
@@ -10,13 +10,19 @@ export function FaultSummary() {
   const { typing } = useBench();
   const { say, job, index } = useStair();
   const goTo = useGoToPlace();
-  const entries = useSyncExternalStore(typing.subscribe, typing.all);
-  const faults = [...entries].flatMap(([place, entry]) => {
-    const stair = stairOfPlace(place);
-    if (stair !== null && stair !== index) return [];
-    const verdict = entry.judge(job, place);
-    return verdict.kind === 'refused' ? [{ place, sentences: sentencesOf(say, verdict.problems, place, job) }] : [];
-  });
+  const typed = useSyncExternalStore(typing.subscribe, typing.all);
+  // It follows the job, and would judge each key against the job before it.
+  const entries = useDeferredValue(typed);
+  const faults = useMemo(
+    () =>
+      [...entries].flatMap(([place, entry]) => {
+        const stair = stairOfPlace(place);
+        if (stair !== null && stair !== index) return [];
+        const verdict = entry.judge(job, place);
+        return verdict.kind === 'refused' ? [{ place, sentences: sentencesOf(say, verdict.problems, place, job) }] : [];
+      }),
+    [entries, index, job, say],
+  );
   if (faults.length === 0) return null;
   return (
     <section className="fault-summary" aria-labelledby="fault-summary-title">

@@ -1,4 +1,5 @@
 /** A length as the tape says it; the job's unit is put to it when it is kept. */
+import { useDeferredValue } from 'react';
 import { couldBeFeetAndInches, parseLength, type UnitSystem, withUnit } from '../../core/units/length';
 import { type PadRules, useKeypadField } from '../keypad/useKeypadField';
 import { echoOf } from '../numbers/figures';
@@ -117,7 +118,8 @@ function hasNoUnit(text: string, units: UnitSystem): boolean {
 /** What was understood, in both systems; nothing for what cannot be read. */
 export function Echo({ text, feet }: { readonly text: string; readonly feet: boolean }) {
   const { units } = useWords();
-  const completed = withUnit(text, units, feet);
+  const late = useDeferredValue(text);
+  const completed = withUnit(late, units, feet);
   const reading = completed.ok ? parseLength(completed.text, true) : null;
   return reading?.ok ? echoOf(reading.length) : null;
 }

@@ -3,6 +3,7 @@
  * `rules.local[1].value`. The same words name the place of a problem, so that both meet at the field.
  */
 import type { JobText } from '../../core/job/jobText';
+import { sameContent } from '../../state/sameContent';
 
 /** The form shows these keys of one stair under its place in the list. */
 export function placeInStair(index: number, key: string): string {
@@ -31,8 +32,12 @@ export function valueAt(job: JobText, place: string): unknown {
   );
 }
 
-/** @param value undefined leaves the key out, and with it a group that held nothing else */
+/**
+ * @param value undefined leaves the key out, and with it a group that held nothing else
+ * @returns the same job where it holds that value already
+ */
 export function withValue(job: JobText, place: string, value: unknown): JobText {
+  if (sameContent(valueAt(job, place), value)) return job;
   return put(job, pathOf(place), value) as JobText;
 }
 

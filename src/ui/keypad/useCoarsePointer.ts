@@ -15,6 +15,11 @@ function subscribe(listener: () => void): () => void {
   return () => found?.removeEventListener('change', listener);
 }
 
+/** Every length field asks at every key, a browser is asked once. */
+let asked: { readonly of: typeof matchMedia; readonly list: MediaQueryList } | null = null;
+
 function query(): MediaQueryList | null {
-  return typeof matchMedia === 'function' ? matchMedia('(pointer: coarse)') : null;
+  if (typeof matchMedia !== 'function') return null;
+  if (asked?.of !== matchMedia) asked = { of: matchMedia, list: matchMedia('(pointer: coarse)') };
+  return asked.list;
 }

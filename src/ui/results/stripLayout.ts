@@ -81,7 +81,7 @@ export function layStrip(
       left += cell;
       return makeBoard(from + offset, figure, left - cell, cell);
     });
-    return { boards, right: left };
+    return { boards, right: Math.round(left) };
   });
   return {
     rows,
@@ -99,9 +99,9 @@ export function layStrip(
       number: index + 1,
       figure,
       size: end ? type.end.size : type.inner.size,
-      left: left + cell * 0.12,
-      width: cell * 0.76,
-      top: STRIP.common - rise * SCALE,
+      left: Math.round(left + cell * 0.12),
+      width: Math.round(cell * 0.76),
+      top: STRIP.common - Math.round(rise * SCALE * 10) / 10,
       off: outside ? riser - common : 0,
       isEnd: end,
     };

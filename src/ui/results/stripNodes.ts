@@ -2,8 +2,9 @@
 import { figureOf } from '../../core/drawing/figures';
 import type { UnitSystem } from '../../core/units/length';
 import type { Speaker } from '../../text/say';
-import { figureNodes } from '../drawing/figureNodes';
+import { figureNode, moveTo } from '../drawing/figureNodes';
 import { node, type SvgNode } from '../drawing/paint';
+import { rounded } from '../drawing/pixels';
 import { STRIP, type StripBoard, type StripLayout, type StripRow } from './stripLayout';
 
 interface StripWords {
@@ -42,24 +43,24 @@ function limitNodes(right: number, strip: StripLayout, limit: number, { say, uni
   return [
     ...[bandTop, bandBottom].map((y) => node('line', { class: 'strip-limit', x1: 0, x2: right + 4, y1: y, y2: y })),
     node('text', { class: 'role-caption', x: right + 8, y: over, 'font-size': 14 }, say('strip.limit')),
-    node('g', {}, figureNodes({ content: figureOf(limit, units), ...place, leastDigits: LEAST_DIGITS })),
+    figureNode({ content: figureOf(limit, units), ...place, leastDigits: LEAST_DIGITS }),
   ];
 }
 
 function boardNode(board: StripBoard, words: StripWords): SvgNode {
   const { say } = words;
   const { left, width, top, number, figure, size, off, isEnd } = board;
-  const middle = left + width / 2;
+  const middle = rounded(width / 2);
   const label = number === 1 ? say('strip.first') : isEnd ? say('strip.last') : String(number);
-  const flag = { class: 'strip-flag', x: left - 4, y: 0, width: width + 8, height: 2 * STRIP.numbers };
+  const flag = { class: 'strip-flag', x: -4, y: 0, width: width + 8, height: 2 * STRIP.numbers };
   const place = { x: middle, y: STRIP.numbers, anchor: 'middle', size, leastDigits: LEAST_DIGITS } as const;
   const name = isEnd ? 'strip-name end' : 'strip-name';
-  return node('g', { class: off === 0 ? 'strip-board' : 'strip-board offender' }, [
+  return node('g', { class: off === 0 ? 'strip-board' : 'strip-board offender', transform: moveTo(left, 0) }, [
     ...(off === 0 ? [] : [node('rect', flag)]),
-    node('g', {}, figureNodes({ content: figure, ...place })),
-    node('polyline', { class: 'strip-wood', points: upperPiece(left, width, top) }),
-    node('polyline', { class: 'strip-wood', points: lowerPiece(left, width) }),
-    node('rect', { class: 'strip-tread', x: left - 4, y: top, width: width + 8, height: 6 }),
+    figureNode({ content: figure, ...place }),
+    node('polyline', { class: 'strip-wood', points: upperPiece(width, top) }),
+    node('polyline', { class: 'strip-wood', points: lowerPiece(width) }),
+    node('rect', { class: 'strip-tread', x: -4, y: top, width: width + 8, height: 6 }),
     ...(off === 0 ? [] : [howFarNode(off, middle, top, words)]),
     node('text', { class: name, x: middle, y: STRIP.label, 'font-size': 15, 'text-anchor': 'middle' }, label),
   ]);
@@ -71,31 +72,26 @@ function howFarNode(off: number, middle: number, top: number, { say, units }: St
   const content = figureOf(Math.abs(off), units, 'up');
   const words = { x: middle, y: y + 26, 'font-size': 14, 'text-anchor': 'middle' };
   return node('g', { class: 'strip-off' }, [
-    node('g', {}, figureNodes({ content, x: middle, y, anchor: 'middle', size: 15, leastDigits: LEAST_DIGITS })),
+    figureNode({ content, x: middle, y, anchor: 'middle', size: 15, leastDigits: LEAST_DIGITS }),
     node('text', words, say(off > 0 ? 'strip.tall' : 'strip.short')),
   ]);
 }
 
 /** Saw teeth where the equal middle of all boards is left out. */
-function teeth(left: number, width: number, y: number): string[] {
+function teeth(width: number, y: number): string[] {
   const count = Math.max(2, Math.round(width / 14));
   return Array.from(
     { length: count * 2 + 1 },
-    (_, i) => `${left + (width * i) / (count * 2)},${i % 2 === 0 ? y : y - 4}`,
+    (_, i) => `${rounded((width * i) / (count * 2))},${i % 2 === 0 ? y : y - 4}`,
   );
 }
 
-function upperPiece(left: number, width: number, top: number): string {
+function upperPiece(width: number, top: number): string {
   const foot = Math.max(top + 10, STRIP.breakAt);
-  return [`${left + width},${foot}`, `${left + width},${top}`, `${left},${top}`, ...teeth(left, width, foot)].join(' ');
+  return [`${width},${foot}`, `${width},${top}`, `0,${top}`, ...teeth(width, foot)].join(' ');
 }
 
-function lowerPiece(left: number, width: number): string {
+function lowerPiece(width: number): string {
   const cut = STRIP.breakAt + 8;
-  return [
-    `${left + width},${cut}`,
-    `${left + width},${STRIP.foot}`,
-    `${left},${STRIP.foot}`,
-    ...teeth(left, width, cut),
-  ].join(' ');
+  return [`${width},${cut}`, `${width},${STRIP.foot}`, `0,${STRIP.foot}`, ...teeth(width, cut)].join(' ');
 }

@@ -1,5 +1,7 @@
 /** Whether the work is kept, in words: on this device, and in a file. "Kept" only once it is on the disk. */
-import { type DraftState, saveStatus } from '../../state/plannerStore';
+import { useDeferredValue } from 'react';
+import type { DraftState } from '../../state/plannerStore';
+import { compareWithFile } from '../../state/saveStatus';
 import type { Speaker } from '../../text/say';
 import { useWords } from '../stairOnShow';
 import { useBench, usePlannerState } from '../usePlanner';
@@ -7,9 +9,10 @@ import { useBench, usePlannerState } from '../usePlanner';
 export function SaveLine({ onSave }: { readonly onSave: () => void }) {
   const { say } = useWords();
   const { actions } = useBench().planner;
-  const draft = usePlannerState((state) => state.draft);
-  const status = usePlannerState(saveStatus);
-  const fileName = usePlannerState((state) => state.file.name);
+  // The drawing of a key comes first; these words follow it in the next frame, all of one moment.
+  const { draft, file, history } = useDeferredValue(usePlannerState((state) => state));
+  const status = compareWithFile(history.present, file);
+  const fileName = file.name;
   const failed = draft.status === 'failed';
   return (
     <div className={failed ? 'save-line failed' : 'save-line'} aria-live="polite">

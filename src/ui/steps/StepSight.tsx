@@ -5,7 +5,7 @@ import { Elevation } from '../drawing/StairDrawings';
 import { BlankPicture, STAIR_FRAME } from '../measure/BlankPicture';
 import { DraftBanner } from '../results/DraftBanner';
 import { RiserStrip } from '../results/RiserStrip';
-import { useStair } from '../stairOnShow';
+import { useStair, useStairNow } from '../stairOnShow';
 import { usePlannerState } from '../usePlanner';
 import { useSightHeight } from './useSightHeight';
 
@@ -21,14 +21,14 @@ interface LitProps {
 }
 
 export const StepSight = memo(function StepSight({ lit }: LitProps) {
-  const { say, plan } = useStair();
+  const { say, plan } = useStairNow();
   const step = usePlannerState((state) => state.step);
   const atBoard = step === 'lay-out' || step === 'cut';
   const shown = `${step} ${plan.ok}`;
   const [sheet, setSheet] = useState<HTMLElement | null>(null);
   return (
     <div className="desk-drawing">
-      {plan.ok && <DraftBanner plan={plan.value} />}
+      <Draft />
       <section className="sheet elevation" ref={setSheet} aria-labelledby="sight-title">
         <h2 id="sight-title">{say(atBoard ? 'drawing.board' : 'drawing.elevation')}</h2>
         {/* Each step begins its own drawings: none is hidden and brought back while another is fetched. */}
@@ -36,10 +36,21 @@ export const StepSight = memo(function StepSight({ lit }: LitProps) {
           {plan.ok ? <Drawings plan={plan.value} lit={lit} sheet={sheet} /> : <StairGuess />}
         </Suspense>
       </section>
-      {plan.ok && <RiserStrip plan={plan.value} />}
+      <Risers />
     </div>
   );
 });
+
+/** These two follow the drawing in the next frame. */
+function Draft() {
+  const { plan } = useStair();
+  return plan.ok && <DraftBanner plan={plan.value} />;
+}
+
+function Risers() {
+  const { plan } = useStair();
+  return plan.ok && <RiserStrip plan={plan.value} />;
+}
 
 interface DrawingsProps extends LitProps {
   readonly plan: StairPlan;

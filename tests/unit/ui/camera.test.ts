@@ -21,6 +21,7 @@ import {
   zoomAt,
 } from '../../../src/ui/drawing/camera';
 import { afterKey } from '../../../src/ui/drawing/gestures';
+import { pixelsOf } from '../../../src/ui/drawing/pixels';
 import { LOFT, planOf } from '../../fixtures/stairs';
 
 const words = (word: DrawingWord) => speakerFor('us')(`drawing.${word}`);
@@ -31,9 +32,10 @@ const whole = wholeOf(ground);
 
 /** The pixel that shows a place of the drawing, read off the transform itself. */
 function pixelOf(camera: Camera, place: { readonly x: number; readonly y: number }) {
-  const numbers = (/matrix\((.*)\)/.exec(transformOf(camera, ground))?.[1] ?? '').split(' ').map(Number);
+  const numbers = (/matrix\((.*)\)/.exec(transformOf(camera, ground, 1))?.[1] ?? '').split(' ').map(Number);
   const [scale, , , , e, f] = numbers as [number, number, number, number, number, number];
-  return point(scale * place.x + e, scale * -place.y + f);
+  const pixels = pixelsOf(drawing);
+  return point(scale * pixels.x(place.x) + e, scale * pixels.y(place.y) + f);
 }
 
 /** No drawing is ever lost: some ink, nothing beyond the frame, a zoom in its bounds. */
@@ -45,11 +47,13 @@ function mustBeHeld(camera: Camera): void {
   expect(camera.zoom).toBeGreaterThanOrEqual(1);
   expect(camera.zoom).toBeLessThanOrEqual(ground.closest);
   expect(isWithin(seen, frame)).toBe(true);
-  const hasInk = ground.ink.some(
-    ([a, b]) =>
-      clipLineToBox(a, b, seen) !== null ||
-      (a.x >= seen.left && a.x <= seen.right && a.y >= seen.bottom && a.y <= seen.top),
-  );
+  const hasInk = ground
+    .ink()
+    .some(
+      ([a, b]) =>
+        clipLineToBox(a, b, seen) !== null ||
+        (a.x >= seen.left && a.x <= seen.right && a.y >= seen.bottom && a.y <= seen.top),
+    );
   expect(hasInk).toBe(true);
 }
 
@@ -159,7 +163,7 @@ describe('5,000 gestures in any order', () => {
     const seen = seenBy(camera, ground);
     expect(seen.left).toBeCloseTo(ground.frame.left, 6);
     expect(seen.right).toBeCloseTo(ground.frame.right, 6);
-    for (const [a, b] of ground.ink) {
+    for (const [a, b] of ground.ink()) {
       for (const end of [a, b]) {
         const { x, y } = pixelOf(camera, end);
         expect(x >= -0.5 && x <= VIEW.width + 0.5 && y >= -0.5 && y <= VIEW.height + 0.5).toBe(true);
