@@ -1,11 +1,12 @@
 /**
  * What a hand feels, measured in a browser on the built page: from a key to the drawing that it changed,
- * frames while a drawing is dragged and zoomed, and how long the page is held up while a package is made. The processor is slowed to a quarter, as a tablet
- * is; each figure stands beside the same done raw, in the same run.
+ * frames while a drawing is dragged and zoomed, and how long the page is held up while a package is made. The
+ * processor is slowed to a quarter, as a tablet is; each figure stands beside the same done raw, in the same run.
+ * The search for every layout is timed at full speed.
  */
 import { preview } from 'vite';
 import { findBrowser, thisMachine } from '../run/browser.mjs';
-import { listenToKeys, rawKeys, watchFrames, watchLongTasks } from './pageProbes.mjs';
+import { listenToAnswers, listenToKeys, rawKeys, watchFrames, watchLongTasks } from './pageProbes.mjs';
 
 const SLOWED = 4;
 const DESK = { width: 1440, height: 900 };
@@ -35,6 +36,7 @@ export async function benchPage({ root, folder }) {
       ...(await keystrokes(browser, address)),
       ...(await frames(browser, address)),
       await tasksOfPackage(browser, address),
+      ...(await answers(browser, address)),
     ];
   } finally {
     await browser.close();
@@ -173,6 +175,43 @@ async function tasksOfPackage(browser, address) {
   // What is not over 50 ms no browser tells of.
   const found = longest === 0 ? 'none over 50 ms' : `${longest.toFixed(0)} ms`;
   return { name: `longest task of the page while a package is made, in ms (${found})`, ratio: longest, goal: 50 };
+}
+
+/** Every layout of the example, asked anew by a key in a wish; what fits, and nothing that does, in turn. */
+async function answers(browser, address) {
+  const { page } = await openSlowly(browser, address);
+  await page.getByRole('navigation').getByRole('button', { name: 'Choose', exact: true }).click();
+  await page.getByText('What the search keeps to', { exact: true }).click();
+  const wish = page.getByRole('textbox', { name: 'Headroom wanted', exact: true });
+  await wish.fill('80');
+  await page.waitForTimeout(REST.page);
+  await page.evaluate(listenToAnswers);
+  await wish.focus();
+  await page.keyboard.press('End');
+  const found = { first: [], all: [], frames: [] };
+  for (let round = 0; round < ROUNDS; round += 1) {
+    for (const key of ['7', 'Backspace']) {
+      await page.keyboard.press(key);
+      await page.waitForTimeout(REST.key);
+      const { first, all, frames } = await page.evaluate(() => window.answersOfBench());
+      found.first.push(first);
+      found.all.push(all);
+      found.frames.push(frames);
+    }
+  }
+  await page.context().close();
+  return [
+    {
+      name: `key to first answers of the search, 95th percentile in ms (median ${ms(found.first, 0.5)}; picture and list ${ms(found.all, 0.5)}, ${ms(found.all, 0.95)})`,
+      ratio: at(found.first, 0.95),
+      goal: 100,
+    },
+    {
+      name: `longest frame of a search in frames of 1/60 s, median (95th percentile ${at(found.frames, 0.95).toFixed(1)})`,
+      ratio: at(found.frames, 0.5),
+      goal: 1.5,
+    },
+  ];
 }
 
 function at(times, share) {

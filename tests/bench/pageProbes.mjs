@@ -90,3 +90,44 @@ export function watchLongTasks() {
   }).observe({ type: 'longtask' });
   window.longestOfBench = () => longest;
 }
+
+/** From the key to the first word of the search and to its last change, and the longest frame until then. */
+export function listenToAnswers() {
+  let start = 0;
+  let found = { first: Number.NaN, all: Number.NaN, frames: 1 };
+  addEventListener(
+    'keydown',
+    (event) => {
+      start = event.timeStamp;
+      found = { first: Number.NaN, all: Number.NaN, frames: 1 };
+      let last = null;
+      const tick = (time) => {
+        if (last !== null) found.frames = Math.max(found.frames, (time - last) / (1000 / 60));
+        last = time;
+        if (time - start < 300) requestAnimationFrame(tick);
+      };
+      requestAnimationFrame(tick);
+    },
+    true,
+  );
+  const within = ({ target }, place) =>
+    (target instanceof Element ? target : target.parentElement)?.closest(place) !== null;
+  new MutationObserver((records) => {
+    const from = start;
+    const said = records.some((record) => within(record, '.search p[aria-live]'));
+    const drawn = records.some((record) => within(record, '.search-places, .search-list'));
+    if (!said && !drawn) return;
+    requestAnimationFrame(() => {
+      void scheduler.postTask(
+        () => {
+          if (from !== start) return;
+          const now = performance.now() - from;
+          if (said && Number.isNaN(found.first)) found.first = now;
+          found.all = now;
+        },
+        { priority: 'user-blocking' },
+      );
+    });
+  }).observe(document.body, { subtree: true, characterData: true, childList: true, attributes: true });
+  window.answersOfBench = () => found;
+}

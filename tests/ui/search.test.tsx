@@ -17,6 +17,8 @@ function Search() {
 async function openSearch(options: Parameters<typeof openPart>[1] = {}) {
   const part = await openPart(<Search />, options);
   await screen.findByText(/^All riser counts/);
+  // How many there are is said first; the picture and the list follow.
+  await screen.findByRole('heading', { name: 'Where a layout fits' });
   return part;
 }
 
@@ -132,8 +134,8 @@ describe('what the search keeps to', () => {
     expect(Object.values(planner.store.getState().wishes)).toEqual([
       { tops: 'header-behind-riser,hanger-behind-riser,level-with-floor' },
     ]);
-    const tops = within(screen.getByLabelText('Top')).getAllByRole('option');
-    expect(tops).toHaveLength(3);
+    const tops = () => within(screen.getByLabelText('Top')).getAllByRole('option');
+    await waitFor(() => expect(tops()).toHaveLength(3));
     for (const name of [
       'Hangs on a board, with a riser board before it',
       'Carries a last tread level with the floor',
@@ -156,7 +158,7 @@ describe('where nothing fits', () => {
   it('says which limits conflict, what would have to give, and takes the opening that would do', async () => {
     const firstJob = demoWith({ survey: { ...survey, openingFraming: '120 in' } });
     const { user, present } = await openSearch({ firstJob });
-    expect(screen.getByRole('heading', { name: 'No layout fits' })).toBeTruthy();
+    expect(await screen.findByRole('heading', { name: 'No layout fits' })).toBeTruthy();
     expect(screen.getByText('Headroom, plumb from the nosing line: at least 80 in')).toBeTruthy();
     expect(screen.getByText('Height of a riser: at most 7 3/4 in')).toBeTruthy();
     expect(screen.getByText('Run, nosing to nosing: at least 10 in')).toBeTruthy();

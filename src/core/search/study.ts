@@ -20,13 +20,19 @@ export interface Why {
   readonly opening: TriedOpening | null;
 }
 
-/** @returns stops often enough for a page to stay smooth; the last value is the study */
-export function* studyLayouts(asked: Asked, order: Order): Generator<undefined, Study> {
+/**
+ * @returns stops often enough for a page to stay smooth, and once with what there is before it is known why there is
+ *   nothing; the last value is the study
+ */
+export function* studyLayouts(asked: Asked, order: Order): Generator<Study | undefined, Study> {
   const { search } = asked;
   const result = yield* searchLayouts(search);
   const ranked = yield* rankLayouts(search, result, order);
-  const conflict = result.found.length > 0 ? null : yield* findConflict(search);
-  if (conflict === null) return { search, result, ranked, why: null };
+  const early: Study = { search, result, ranked, why: null };
+  if (result.found.length > 0) return early;
+  yield early;
+  const conflict = yield* findConflict(search);
+  if (conflict === null) return early;
   const ways: TriedWay[] = [];
   for (const way of conflict.ways) {
     const tried = tryWay(asked, conflict, way);

@@ -2,15 +2,14 @@
  * Choosing: a step either way on large keys, the neighbours side by side, what would clear what breaks, and
  * every layout that fits. The keys answer at once; the rest follows as soon as there is a moment.
  */
-import { lazy, memo, Suspense, useDeferredValue } from 'react';
+import { lazy, memo, Suspense } from 'react';
 import type { KeyChange } from '../../core/choose/changeStair';
 import type { Alternative } from '../../core/choose/compareLayouts';
 import type { Problem } from '../../core/result';
 import { sayProblem } from '../../text/say';
 import { useWidth } from '../drawing/useSize';
 import { lengthText } from '../numbers/figures';
-import { StairProvider } from '../StairProvider';
-import { useStair } from '../stairOnShow';
+import { useStair, useStairNow } from '../stairOnShow';
 import { Cures } from './Cures';
 import { neighboursOf } from './neighbours';
 import { SideBySide } from './SideBySide';
@@ -23,10 +22,8 @@ const SolveFor = lazy(() => import('./SolveFor').then(({ SolveFor }) => ({ defau
 const SearchPart = lazy(() => import('../search/SearchPart').then(({ SearchPart }) => ({ default: SearchPart })));
 
 export function ChooseScreen() {
-  const stair = useStair();
-  const { say, plan, units } = stair;
+  const { say, plan, units } = useStairNow();
   const { refusals, take } = useTaking();
-  const shown = useDeferredValue(stair);
   const flight = plan.ok ? plan.value.layout.flight : null;
   return (
     <div className="choose">
@@ -39,9 +36,7 @@ export function ChooseScreen() {
         {refusals.length > 0 && <Refusals lead={say('choose.refused')} problems={refusals} />}
       </div>
       {!plan.ok && <Refusals lead={say('choose.none')} problems={plan.problems} />}
-      <StairProvider value={shown}>
-        <Choices onTake={take} />
-      </StairProvider>
+      <Choices onTake={take} />
     </div>
   );
 }

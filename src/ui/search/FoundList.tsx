@@ -1,6 +1,6 @@
 /** What fits, best first by the order that is chosen; the first ones, and more when they are asked for. */
 import '../../text/lateFindings';
-import { useMemo, useState } from 'react';
+import { memo, useMemo, useState } from 'react';
 import type { KeyChange } from '../../core/choose/changeStair';
 import { planFound } from '../../core/search/planFound';
 import { CRITERIA, type Criterion, type Ranked } from '../../core/search/rank';
@@ -9,7 +9,7 @@ import { actualWords, limitWords, ruleWords } from '../../text/findingText';
 import { FIGURE_ROWS, rowValue } from '../choose/figureRows';
 import { Figure } from '../numbers/Figure';
 import { lengthText } from '../numbers/figures';
-import { TAPE_DOUBT, useStair } from '../stairOnShow';
+import { TAPE_DOUBT, useWords } from '../stairOnShow';
 import type { Studied } from './useStudy';
 import type { WishDesk } from './useWishes';
 
@@ -22,8 +22,8 @@ interface FoundListProps {
 const FIRST = 5;
 const MORE = 10;
 
-export function FoundList({ studied, desk, onTake }: FoundListProps) {
-  const { say } = useStair();
+export const FoundList = memo(function FoundList({ studied, desk, onTake }: FoundListProps) {
+  const { say } = useWords();
   const [count, setCount] = useState(FIRST);
   const [isUnbeatenOnly, setUnbeatenOnly] = useState(false);
   const { ranked } = studied.study;
@@ -56,12 +56,12 @@ export function FoundList({ studied, desk, onTake }: FoundListProps) {
       )}
     </section>
   );
-}
+});
 
 const CHOICES = 3;
 
 function OrderChoice({ desk }: { readonly desk: WishDesk }) {
-  const { say } = useStair();
+  const { say } = useWords();
   const { criteria } = desk.inUse.order;
   const choose = (at: number, criterion: string) => {
     const next = Array.from({ length: CHOICES }, (_, i) => (i === at ? criterion : (criteria[i] ?? '')));
@@ -95,7 +95,7 @@ interface FoundItemProps extends Pick<FoundListProps, 'studied' | 'onTake'> {
 }
 
 function FoundItem({ one: { found, beatenBy }, studied, places, onTake }: FoundItemProps) {
-  const { say, units } = useStair();
+  const { say, units } = useWords();
   const { asked } = studied;
   const planned = useMemo(
     () => planFound(asked.job, asked.index, BOOK, asked.search, found, TAPE_DOUBT),

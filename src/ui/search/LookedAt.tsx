@@ -12,7 +12,7 @@ import { sayProblem } from '../../text/say';
 import { AnswerTag } from '../findings/AnswerTag';
 import { Figure } from '../numbers/Figure';
 import { decimalOf, lengthText } from '../numbers/figures';
-import { TAPE_DOUBT, useStair } from '../stairOnShow';
+import { TAPE_DOUBT, useWords } from '../stairOnShow';
 import { StepSlider } from './StepSlider';
 import { boardText } from './searchWords';
 import type { Studied } from './useStudy';
@@ -26,7 +26,7 @@ interface LookedAtProps {
 }
 
 export function LookedAt({ studied, region, spot, onLook, onTake }: LookedAtProps) {
-  const { say, units } = useStair();
+  const { say, units } = useWords();
   const { gridMm } = studied.study.result.frame;
   const look = useMemo(() => lookAt(studied, region, spot), [studied, region, spot]);
   const run = spot.steps * gridMm;
@@ -81,7 +81,7 @@ export function LookedAt({ studied, region, spot, onLook, onTake }: LookedAtProp
 type Look = ReturnType<typeof lookAt>;
 
 function LookWords({ look }: { readonly look: Look }) {
-  const { say, units } = useStair();
+  const { say, units } = useWords();
   const { plan, closed, study } = look;
   if (!plan.ok || closed === null) {
     const problems = plan.ok ? [] : plan.problems;

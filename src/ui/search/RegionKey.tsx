@@ -1,6 +1,6 @@
 /** What the hatchings, edges and points of the picture mean: those that it shows. */
 import { CLOSED, type Closed, kindsIn, type Region } from '../../core/search/region';
-import { useStair } from '../stairOnShow';
+import { useWords } from '../stairOnShow';
 import { pointers } from './pointers';
 
 interface RegionKeyProps {
@@ -9,7 +9,7 @@ interface RegionKeyProps {
 }
 
 export function RegionKey({ region, hasNow }: RegionKeyProps) {
-  const { say } = useStair();
+  const { say } = useWords();
   const cells = new Set(region.rows.flatMap(({ cells: row }) => row));
   const shown = CLOSED.filter((kind) => [...cells].some((cell) => kindsIn(cell).includes(kind)));
   return (
@@ -44,7 +44,7 @@ export function RegionKey({ region, hasNow }: RegionKeyProps) {
 }
 
 function KeyLine({ kind }: { readonly kind: Closed }) {
-  const { say } = useStair();
+  const { say } = useWords();
   return (
     <li>
       <svg aria-hidden="true" viewBox="0 0 44 26" width="44" height="26">

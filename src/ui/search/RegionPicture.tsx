@@ -16,7 +16,7 @@ import {
 } from '../../core/search/region';
 import { useWidth } from '../drawing/useSize';
 import { lengthText } from '../numbers/figures';
-import { useStair } from '../stairOnShow';
+import { useWords } from '../stairOnShow';
 import { type Axis, axisTicks } from './axis';
 import { Hatchings } from './Hatchings';
 import { pointers } from './pointers';
@@ -45,7 +45,7 @@ const RIGHT = 26;
 const REACH = 24;
 
 export function RegionPicture({ region, gridMm, now, lookedAt, onLook }: RegionPictureProps) {
-  const { say, units } = useStair();
+  const { say, units } = useWords();
   const [place, width] = useWidth<HTMLDivElement>();
   const axis = useMemo<Axis>(
     () => ({ left: NAMES, right: Math.max(NAMES + 100, width - RIGHT), from: region.from - 0.5, to: region.to + 0.5 }),
@@ -165,10 +165,10 @@ function Marker({ spot, region, x, y, className }: MarkerProps) {
 }
 
 function regionWords(
-  say: ReturnType<typeof useStair>['say'],
+  say: ReturnType<typeof useWords>['say'],
   region: Region,
   gridMm: number,
-  units: ReturnType<typeof useStair>['units'],
+  units: ReturnType<typeof useWords>['units'],
 ): string {
   const rows = region.rows.map((row) => {
     const fits = stretchesOf(row, region.from).filter(({ cell }) => cell === 0);

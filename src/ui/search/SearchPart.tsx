@@ -1,5 +1,5 @@
 /** Every layout that the survey allows: what the search keeps to, the picture, the place looked at, and why there may be none. */
-import { useMemo, useState } from 'react';
+import { memo, useDeferredValue, useMemo, useState } from 'react';
 import type { KeyChange } from '../../core/choose/changeStair';
 import type { JobText, StringerTop } from '../../core/job/jobText';
 import { layoutStair } from '../../core/layout/layoutStair';
@@ -8,12 +8,12 @@ import { toMm } from '../../core/units/exact';
 import '../../text/lateFindings';
 import '../../text/lateSearch';
 import { sayProblem } from '../../text/say';
-import { useStair } from '../stairOnShow';
+import { useWords } from '../stairOnShow';
 import { FoundList } from './FoundList';
 import { LookedAt } from './LookedAt';
 import { RegionPicture } from './RegionPicture';
-import { type Studied, useStudy } from './useStudy';
-import { useWishes } from './useWishes';
+import { type Studied, type StudyOnShow, useStudy } from './useStudy';
+import { useWishes, type WishDesk } from './useWishes';
 import { WhyNothing } from './WhyNothing';
 import { WishFields } from './WishFields';
 import './search.css';
@@ -23,9 +23,18 @@ interface SearchPartProps {
 }
 
 export function SearchPart({ onTake }: SearchPartProps) {
-  const { say, units } = useStair();
   const desk = useWishes();
-  const { studied, isWorking, problems } = useStudy(desk.inUse);
+  return <Search {...{ desk, onTake, ...useStudy(desk.inUse) }} />;
+}
+
+interface SearchProps extends SearchPartProps, StudyOnShow {
+  readonly desk: WishDesk;
+}
+
+const Search = memo(function Search({ desk, studied, isWorking, problems, onTake }: SearchProps) {
+  const { say, units } = useWords();
+  // How many there are is said first; the picture and the list are made in slices.
+  const drawn = useDeferredValue(studied);
   const result = studied?.study.result;
   return (
     <>
@@ -40,14 +49,12 @@ export function SearchPart({ onTake }: SearchPartProps) {
           <p key={found.code}>{sayProblem(say, found, units)}</p>
         ))}
         <WishFields desk={desk} />
-        {studied !== null && <Places studied={studied} onTake={onTake} />}
+        {drawn !== null && <Places studied={drawn} onTake={onTake} />}
       </section>
-      {studied !== null && studied.study.ranked.length > 0 && (
-        <FoundList studied={studied} desk={desk} onTake={onTake} />
-      )}
+      {drawn !== null && drawn.study.ranked.length > 0 && <FoundList studied={drawn} desk={desk} onTake={onTake} />}
     </>
   );
-}
+});
 
 interface Look {
   readonly job: JobText;
@@ -59,8 +66,8 @@ interface PlacesProps extends SearchPartProps {
   readonly studied: Studied;
 }
 
-function Places({ studied, onTake }: PlacesProps) {
-  const { say } = useStair();
+const Places = memo(function Places({ studied, onTake }: PlacesProps) {
+  const { say } = useWords();
   const { study, asked } = studied;
   const { frame } = study.result;
   const now = useMemo(() => spotOf(studied), [studied]);
@@ -103,7 +110,7 @@ function Places({ studied, onTake }: PlacesProps) {
       </div>
     </>
   );
-}
+});
 
 /** Where the stair in hand lies, or would, if it cannot be laid out. */
 function spotOf({ asked: { search }, study }: Studied): Spot {

@@ -6,7 +6,7 @@ import type { Spot } from '../../core/search/region';
 import type { Why } from '../../core/search/study';
 import { exactText } from '../../core/units/exactText';
 import { lengthText } from '../numbers/figures';
-import { useStair } from '../stairOnShow';
+import { useWords } from '../stairOnShow';
 import { askedText, boundName } from './searchWords';
 
 interface WhyNothingProps {
@@ -17,7 +17,7 @@ interface WhyNothingProps {
 }
 
 export function WhyNothing({ why, gridMm, onLook, onTake }: WhyNothingProps) {
-  const { say, units } = useStair();
+  const { say, units } = useWords();
   const { conflict, ways, opening } = why;
   const { bounds } = conflict.sifter;
   const numbers = { looked: conflict.looked };

@@ -1,18 +1,18 @@
 /** What the search keeps to beside the rules. What does not read is said at its field, and not in use. */
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import type { WishKey } from '../../core/search/readWishes';
 import { TOPS } from '../../core/search/wishes';
 import { withUnit } from '../../core/units/length';
 import { sayProblem } from '../../text/say';
 import { Echo, LengthInput } from '../fields/LengthField';
 import { withoutUnit } from '../fields/makings';
-import { useStair } from '../stairOnShow';
+import { useWords } from '../stairOnShow';
 import type { WishDesk } from './useWishes';
 
 const LENGTHS = ['run', 'headroom', 'longest', 'stride', 'rise'] as const;
 
-export function WishFields({ desk }: { readonly desk: WishDesk }) {
-  const { say } = useStair();
+export const WishFields = memo(function WishFields({ desk }: { readonly desk: WishDesk }) {
+  const { say } = useWords();
   return (
     <details className="search-wishes">
       <summary>{say('search.wishes')}</summary>
@@ -29,14 +29,14 @@ export function WishFields({ desk }: { readonly desk: WishDesk }) {
       <TopsWish desk={desk} />
     </details>
   );
-}
+});
 
 interface WishProps {
   readonly desk: WishDesk;
 }
 
 function LengthWish({ wish, desk }: WishProps & { readonly wish: (typeof LENGTHS)[number] }) {
-  const { units } = useStair();
+  const { units } = useWords();
   const stored = desk.texts[wish] ?? '';
   const feet = wish === 'run' || wish === 'longest';
   const complete = (text: string) => {
@@ -54,7 +54,7 @@ function LengthWish({ wish, desk }: WishProps & { readonly wish: (typeof LENGTHS
 }
 
 function DepthsWish({ desk }: WishProps) {
-  const { units } = useStair();
+  const { units } = useWords();
   const complete = (text: string) =>
     text
       .split(',')
@@ -82,7 +82,7 @@ function DepthsWish({ desk }: WishProps) {
 
 /** None is as good as all: a stair has some top. */
 function TopsWish({ desk }: WishProps) {
-  const { say } = useStair();
+  const { say } = useWords();
   const { tops } = desk.inUse.wishes;
   const turn = (top: (typeof TOPS)[number]) => {
     const next = TOPS.filter((each) => (each === top ? !tops.includes(each) : tops.includes(each)));
@@ -127,7 +127,7 @@ interface FrameProps extends WishProps {
 }
 
 function WishFrame({ wish, desk, note, children }: FrameProps) {
-  const { say, units } = useStair();
+  const { say, units } = useWords();
   const problems = desk.read.ok ? [] : desk.read.problems.filter(({ place }) => place === wish);
   const id = `wish-${wish}`;
   const isRefused = problems.length > 0;

@@ -6,8 +6,15 @@
 /** Milliseconds of one slice: a third of a frame, so that the page has the rest. */
 const SLICE_MS = 5;
 
-/** @returns a function that puts an end to it; then `done` is never called */
-export function inSlices<T>(work: Generator<undefined, T>, done: (value: T) => void): () => void {
+/**
+ * @param early is given what the work hands out on its way
+ * @returns a function that puts an end to it; then neither is called any more
+ */
+export function inSlices<T>(
+  work: Generator<T | undefined, T>,
+  done: (value: T) => void,
+  early: (value: T) => void = () => undefined,
+): () => void {
   const { port1, port2 } = new MessageChannel();
   let isWanted = true;
   const stop = () => {
@@ -24,6 +31,7 @@ export function inSlices<T>(work: Generator<undefined, T>, done: (value: T) => v
         done(step.value);
         return;
       }
+      if (step.value !== undefined) early(step.value);
     } while (performance.now() < end);
     port2.postMessage(null);
   };

@@ -6,12 +6,14 @@ import { type Study, studyLayouts } from '../../core/search/study';
 import type { Asked } from '../../core/search/tryWay';
 import { askSearch } from '../../core/search/wishes';
 import { BOOK } from '../../packs/ruleBook';
-import { TAPE_DOUBT, useStair } from '../stairOnShow';
+import { TAPE_DOUBT, useStairNow } from '../stairOnShow';
 import { inSlices } from './slices';
 
 export interface Studied {
   readonly asked: Asked;
   readonly study: Study;
+  /** False while it is not yet known why there is no layout. */
+  readonly isWhole: boolean;
 }
 
 export interface StudyOnShow {
@@ -24,7 +26,8 @@ export interface StudyOnShow {
 const NONE: readonly Problem[] = [];
 
 export function useStudy({ wishes, order }: ReadWishes): StudyOnShow {
-  const { job, index, plan } = useStair();
+  // It looks at once, while the rest of the page follows: the answer of the last key must not wait for a table.
+  const { job, index, plan } = useStairNow();
   // The plan stands for the rules it was made with: when they come, it is another one.
   const asking = useMemo(
     () => (plan.ok || plan.problems.length > 0 ? askSearch(job, index, BOOK, wishes, TAPE_DOUBT) : null),
@@ -37,11 +40,12 @@ export function useStudy({ wishes, order }: ReadWishes): StudyOnShow {
   const [studied, setStudied] = useState<Studied | null>(null);
   useEffect(() => {
     if (asked === null) return undefined;
-    return inSlices(studyLayouts(asked, order), (study) => setStudied({ asked, study }));
+    const show = (isWhole: boolean) => (study: Study) => setStudied({ asked, study, isWhole });
+    return inSlices(studyLayouts(asked, order), show(true), show(false));
   }, [asked, order]);
   return {
     studied: asked === null ? null : studied,
-    isWorking: asked !== null && studied?.asked !== asked,
+    isWorking: asked !== null && (studied?.asked !== asked || !studied.isWhole),
     problems: asking === null || asking.ok ? NONE : asking.problems,
   };
 }

@@ -3,7 +3,7 @@ import { useCallback, useMemo } from 'react';
 import type { Result } from '../../core/result';
 import { type ReadWishes, readWishes, type WishKey, type WishTexts } from '../../core/search/readWishes';
 import { BOOK } from '../../packs/ruleBook';
-import { useStair } from '../stairOnShow';
+import { useStairNow } from '../stairOnShow';
 import { useBench, usePlannerState } from '../usePlanner';
 
 const NONE: WishTexts = {};
@@ -18,7 +18,7 @@ export interface WishDesk {
 
 export function useWishes(): WishDesk {
   const { planner } = useBench();
-  const { job, index, units } = useStair();
+  const { job, index, units } = useStairNow();
   const id = job.stairs[index]?.id ?? '';
   const texts: WishTexts = usePlannerState((state) => state.wishes[id] ?? NONE);
   const read = useMemo(() => readWishes(texts, units, BOOK), [texts, units]);
@@ -36,5 +36,5 @@ export function useWishes(): WishDesk {
     },
     [planner, id],
   );
-  return { texts, read, inUse, write };
+  return useMemo(() => ({ texts, read, inUse, write }), [texts, read, inUse, write]);
 }
