@@ -42,6 +42,7 @@ function StairPage() {
   const index = usePlannerState((state) => state.stairIndex);
   const terms = usePlannerState((state) => state.terms);
   const theme = usePlannerState((state) => state.theme);
+  const isPrinting = usePlannerState((state) => state.step === 'print');
   const say = useSpeaker(terms);
   const pack = useJobPack(job);
   // The same plan as long as nothing that it was made with has changed.
@@ -54,7 +55,7 @@ function StairPage() {
     document.title = `${job.name ?? say('app.noJobName')} · ${say('app.name')}`;
   }, [job.name, say]);
   return (
-    <StairProvider value={stair}>
+    <StairProvider value={stair} atOnce={isPrinting}>
       <Screens />
     </StairProvider>
   );

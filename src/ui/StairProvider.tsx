@@ -7,17 +7,19 @@ import { StairContext, StairNowContext, type StairOnShow, WordsContext } from '.
 
 interface StairProviderProps {
   readonly value: StairOnShow;
+  /** Nothing may lag behind: what is on show may be on paper in the next moment. */
+  readonly atOnce?: boolean;
   readonly children: ReactNode;
 }
 
-export function StairProvider({ value, children }: StairProviderProps) {
+export function StairProvider({ value, atOnce = false, children }: StairProviderProps) {
   const { say, units, index } = value;
   const words = useMemo(() => ({ say, units, index }), [say, units, index]);
   const late = useDeferredValue(value);
   return (
     <WordsContext value={words}>
       <StairNowContext value={value}>
-        <StairContext value={mayLag(late, value) ? late : value}>{children}</StairContext>
+        <StairContext value={!atOnce && mayLag(late, value) ? late : value}>{children}</StairContext>
       </StairNowContext>
     </WordsContext>
   );
