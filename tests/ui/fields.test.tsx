@@ -83,7 +83,7 @@ describe('typing a length', () => {
     expect(field('Board depth').value).toBe('eleven');
     expect(field('Board depth').ariaInvalid).toBe('true');
     expect(describedBy(field('Board depth'))).toContain('"eleven" is no length');
-    await user.click(inSummary('Board depth'));
+    await user.click(await inSummary('Board depth'));
     await waitFor(() => expect(document.activeElement).toBe(field('Board depth')));
   });
 
@@ -153,6 +153,19 @@ describe('typing a length', () => {
   });
 });
 
+describe('half a number', () => {
+  it('is no matter for the list of faults while it is being typed, only once one has paused over it', async () => {
+    const { user } = await openPage();
+    const list = () => screen.queryByRole('region', { name: /not in use$/ });
+    await retype(user, field('Width, framed'), '36 7/');
+    expect(field('Width, framed').ariaInvalid).toBe('true');
+    expect(list()).toBeNull();
+    await waitFor(() => expect(list()).not.toBeNull());
+    await user.type(field('Width, framed'), '8');
+    expect(list()).toBeNull();
+  });
+});
+
 describe('going to another step and back', () => {
   it.each([
     ['Measure', { 'Rise today': 'eight feet', 'Upper floor to come': 'oak', 'Reading on the left': '105 and a bit' }],
@@ -189,11 +202,11 @@ describe('going to another step and back', () => {
     await atStep(user, 'Lay out');
     await retype(user, field('Board depth'), 'eleven');
     await atStep(user, 'Check');
-    expect(screen.getByRole('region', { name: '2 fields are not in use' })).toBeTruthy();
-    await user.click(inSummary('Width, framed'));
+    expect(await screen.findByRole('region', { name: '2 fields are not in use' })).toBeTruthy();
+    await user.click(await inSummary('Width, framed'));
     await waitFor(() => expect(document.activeElement).toBe(field('Width, framed')));
     expect(screen.getByRole('heading', { level: 2, name: 'Measure' })).toBeTruthy();
-    await user.click(inSummary('Board depth'));
+    await user.click(await inSummary('Board depth'));
     await waitFor(() => expect(document.activeElement).toBe(field('Board depth')));
     expect(screen.getByRole('heading', { level: 2, name: 'Lay out' })).toBeTruthy();
   });
@@ -306,8 +319,9 @@ describe('choices and counts', () => {
   });
 });
 
-function inSummary(name: string): HTMLElement {
-  return within(screen.getByRole('region', { name: /not in use$/ })).getByRole('link', { name });
+/** It waits until nobody is in the middle of a number. */
+async function inSummary(name: string): Promise<HTMLElement> {
+  return within(await screen.findByRole('region', { name: /not in use$/ })).findByRole('link', { name });
 }
 
 function nameOf(control: HTMLElement): string {

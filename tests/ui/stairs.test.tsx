@@ -96,7 +96,7 @@ describe('the stairs of a job', () => {
   it('keep their typed text apart: what is not in use in one is not said at another', async () => {
     const { user } = await openPage({ firstJob: twoStairs });
     await retype(user, field('Rise today'), 'eight feet');
-    expect(screen.getByRole('region', { name: 'One field is not in use' })).toBeTruthy();
+    expect(await screen.findByRole('region', { name: 'One field is not in use' })).toBeTruthy();
     const list = await openList(user);
     await user.click(list.getByRole('button', { name: 'Show' }));
     expect(field('Rise today').value).toBe('98');

@@ -1,10 +1,13 @@
 /** Every field whose text is not in use, with a way there; nothing while there is none. */
-import { useDeferredValue, useMemo, useSyncExternalStore } from 'react';
+import { useDeferredValue, useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import { useStair } from '../stairOnShow';
 import { useGoToPlace } from '../steps/goToPlace';
 import { useBench } from '../usePlanner';
 import { idOf, labelOf, sentencesOf } from './fieldWords';
 import { stairOfPlace } from './jobPlaces';
+
+/** Milliseconds: half a number, "7 1/", is a fault until the next key, and not worth moving the page for. */
+const PAUSE = 600;
 
 export function FaultSummary() {
   const { typing } = useBench();
@@ -23,13 +26,19 @@ export function FaultSummary() {
       }),
     [entries, index, job, say],
   );
-  if (faults.length === 0) return null;
+  const [listed, setListed] = useState<ReadonlySet<string>>(new Set());
+  useEffect(() => {
+    const timer = setTimeout(() => setListed(new Set(faults.map(({ place }) => place))), PAUSE);
+    return () => clearTimeout(timer);
+  }, [faults]);
+  const shown = faults.filter(({ place }) => listed.has(place));
+  if (shown.length === 0) return null;
   return (
     <section className="fault-summary" aria-labelledby="fault-summary-title">
-      <h2 id="fault-summary-title">{say('fault.summary', { count: faults.length })}</h2>
+      <h2 id="fault-summary-title">{say('fault.summary', { count: shown.length })}</h2>
       <p>{say('fault.summaryLead')}</p>
       <ul>
-        {faults.map(({ place, sentences }) => (
+        {shown.map(({ place, sentences }) => (
           <li key={place}>
             <a
               href={`#${idOf(place)}`}
