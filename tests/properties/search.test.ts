@@ -223,6 +223,33 @@ function some(found: readonly Found[], count: number): readonly Found[] {
   return found.filter((_, at) => at % stride === 0);
 }
 
+/** Two rises and a run are over their least by just what the tape's doubt comes to: that turns nothing. */
+const ON_THE_EDGE: Survey = {
+  metric: true,
+  pack: 22,
+  risers: 13,
+  unitRise: 116,
+  more: 0,
+  lowerToAdd: 0,
+  laidAfter: false,
+  meantRun: 197,
+  floorDepth: null,
+  openingMore: null,
+  lining: 0,
+  nosing: 15,
+  tread: 16,
+  riser: 8,
+  hanger: 4,
+  depths: [224],
+  thickness: 24,
+  inset: 0,
+  trim: 0,
+  kicker: null,
+  runMore: 27,
+  headroomWished: null,
+  longest: 16,
+};
+
 const BROKEN_BUILD = ['throat', 'headerContact', 'kicker.toe', 'kicker.seat'];
 
 describe('what is found', () => {
@@ -267,7 +294,7 @@ describe('what is found', () => {
           planned += 1;
         }
       }),
-      { numRuns: 300 },
+      { numRuns: 300, examples: [[ON_THE_EDGE]] },
     );
     expect(planned).toBeGreaterThan(100);
   }, 300_000);

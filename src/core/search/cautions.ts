@@ -98,7 +98,8 @@ interface Doubt {
 }
 
 const ofUnit = ({ risers }: Quick, { ofRise }: Doubt) => ofRise / risers;
-const isNear = (value: number, limit: number, band: number) => Math.abs(value - limit) < band;
+/** A doubt that just reaches the limit turns no answer: on the limit meets it. */
+const isNear = (value: number, limit: number, band: number) => !atLeast(Math.abs(value - limit), band);
 
 const rise: Close = (quick, limit, doubt) => isNear(quick.unitRise, limit, ofUnit(quick, doubt));
 const stride: Close = (quick, limit, doubt) => isNear(2 * quick.unitRise + quick.run, limit, 2 * ofUnit(quick, doubt));
