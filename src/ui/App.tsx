@@ -3,7 +3,6 @@ import { lazy, memo, Suspense, useEffect, useMemo, useState } from 'react';
 import { demoJob } from '../document/demoJob';
 import { job as jobOf } from '../state/plannerStore';
 import { ExplainDesk } from './explain/ExplainDesk';
-import { FaultSummary } from './fields/FaultSummary';
 import { createTypingDesk } from './fields/typing';
 import { KeypadProvider } from './keypad/Keypad';
 import { StairProvider } from './StairProvider';
@@ -21,6 +20,9 @@ import { type Bench, BenchContext, usePlannerState } from './usePlanner';
 import { useSpeaker } from './useSpeaker';
 import './look/page.css';
 
+const FaultSummary = lazy(() =>
+  import('./fields/FaultSummary').then(({ FaultSummary }) => ({ default: FaultSummary })),
+);
 const RefusedFile = lazy(() => import('./shell/RefusedFile').then(({ RefusedFile }) => ({ default: RefusedFile })));
 const OfflineNews = lazy(() => import('./shell/OfflineWords').then(({ OfflineNews }) => ({ default: OfflineNews })));
 const WalkScreen = lazy(() => import('./walk/WalkScreen').then(({ WalkScreen }) => ({ default: WalkScreen })));
@@ -107,7 +109,9 @@ function Page() {
         </Suspense>
       )}
       {job.name === demoJob.name && <aside className="example">{say('app.example')}</aside>}
-      <FaultSummary />
+      <Suspense fallback={null}>
+        <FaultSummary />
+      </Suspense>
       <main className="desk" data-step={step}>
         <div className="desk-form">
           <StepPage onFocusKey={setLit} />

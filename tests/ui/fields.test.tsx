@@ -246,7 +246,7 @@ describe('a finish', () => {
     const state = form().getByRole('combobox', { name: 'Upper floor to come: how sure' });
     await user.selectOptions(state, 'Not known yet');
     expect(present().stairs[0]?.survey.upperToAdd).toBe('unknown');
-    const banner = screen.getByRole('region', { name: 'Draft' });
+    const banner = await screen.findByRole('region', { name: 'Draft' });
     expect(banner.textContent).toContain('One finish is not known yet');
     await user.click(within(banner).getByRole('link', { name: 'Upper floor to come' }));
     await waitFor(() => expect(document.activeElement).toBe(field('Upper floor to come')));

@@ -3,12 +3,12 @@ import { lazy, memo, Suspense, useState } from 'react';
 import type { StairPlan } from '../../core/plan/planStair';
 import { Elevation } from '../drawing/StairDrawings';
 import { BlankPicture, STAIR_FRAME } from '../measure/BlankPicture';
-import { DraftBanner } from '../results/DraftBanner';
 import { RiserStrip } from '../results/RiserStrip';
 import { useStair, useStairNow } from '../stairOnShow';
 import { usePlannerState } from '../usePlanner';
 import { useSightHeight } from './useSightHeight';
 
+const DraftBanner = lazy(() => import('../results/DraftBanner').then(({ DraftBanner }) => ({ default: DraftBanner })));
 const StairGuess = lazy(() => import('../measure/TapePicture').then(({ StairGuess }) => ({ default: StairGuess })));
 const late = () => import('../drawing/LateDrawings');
 const Board = lazy(() => late().then(({ Board }) => ({ default: Board })));
@@ -44,7 +44,12 @@ export const StepSight = memo(function StepSight({ lit }: LitProps) {
 /** These two follow the drawing in the next frame. */
 function Draft() {
   const { plan } = useStair();
-  return plan.ok && <DraftBanner plan={plan.value} />;
+  if (!plan.ok || !plan.value.layout.draft) return null;
+  return (
+    <Suspense fallback={null}>
+      <DraftBanner plan={plan.value} />
+    </Suspense>
+  );
 }
 
 function Risers() {
