@@ -24,8 +24,7 @@ export function Findings({ plan }: { readonly plan: StairPlan }) {
   return (
     <section className="sheet findings" aria-labelledby="findings-title">
       <h2 id="findings-title">{say('findings.title')}</h2>
-      <Head rules={rules} />
-      <p aria-live="polite">
+      <p className="findings-count" aria-live="polite">
         {say('findings.count', {
           breaks: breaks.length,
           close: close.length,
@@ -33,6 +32,7 @@ export function Findings({ plan }: { readonly plan: StairPlan }) {
           unchecked: unchecked.length,
         })}
       </p>
+      <Head rules={rules} />
       <p className="hint">
         {say('findings.order')}{' '}
         <a className="to-rules" href="#part-rules">
@@ -82,14 +82,16 @@ function Head({ rules }: { readonly rules: StairPlan['rules'] }) {
       <p className="caution">{say('findings.authority')}</p>
       {hasMemory(pack) && <p className="caution">{say('pack.memory')}</p>}
       {pack.readAt !== undefined && (
-        <p className="finding-read">
-          {say('findings.readCode')}{' '}
-          {pack.readAt.map(({ address, mark }) => (
-            <span key={address}>
-              <CodeAddress address={address} /> <small>{say(`lookup.mark.${mark}`)}</small>{' '}
-            </span>
-          ))}
-        </p>
+        <>
+          <p className="finding-read">{say('findings.readCode')}</p>
+          <ul className="code-addresses">
+            {pack.readAt.map(({ address, mark }) => (
+              <li key={address}>
+                <CodeAddress address={address} /> <small>{say(`lookup.mark.${mark}`)}</small>
+              </li>
+            ))}
+          </ul>
+        </>
       )}
     </>
   );
