@@ -12,7 +12,7 @@ import { type JudgedPlan, planStair, type RuleBook } from '../plan/planStair';
 import type { Problem } from '../result';
 import { add, compare, type Exact, inch, sign, subtract, toMm, whole } from '../units/exact';
 import { exactText } from '../units/exactText';
-import { changeStair, type KeyChange } from './changeStair';
+import { changeStair, type KeyChange, type StepChange } from './changeStair';
 import {
   brokenFields,
   countFindings,
@@ -32,6 +32,8 @@ export interface Alternative {
   readonly chosen: boolean;
   /** What taking it up would write; empty for the chosen one. */
   readonly changes: readonly KeyChange[];
+  /** Both keys of the pair: what taking it up writes into a job that has been changed since. */
+  readonly pair: readonly KeyChange[];
   /** Why it leaves no geometry; empty where it lays out. */
   readonly problems: readonly Problem[];
   /** Null where it does not lay out. */
@@ -47,6 +49,10 @@ export interface Outcome {
   readonly breaksRules: readonly string[];
   readonly breaksBuild: readonly string[];
 }
+
+type PairChange =
+  | Extract<StepChange, { readonly key: 'steps.risers' }>
+  | { readonly key: 'steps.run'; readonly value: string };
 
 const RISERS_AROUND = [-2, -1, 0, 1, 2];
 const FEWEST_RISERS = 2;
@@ -96,6 +102,7 @@ export function compareLayouts(
         run: toMm(run),
         chosen: isChosen,
         changes,
+        pair: pairOf(stair.value, { risers, run }),
         get problems() {
           const planned = plan();
           return planned.ok ? [] : planned.problems;
@@ -152,12 +159,18 @@ function runsAround(stair: StairJob, chosen: Exact, least: Exact | null): readon
 
 /** A key that already says what is wanted is left as it was typed, `auto` included. */
 function changesTo(stair: StairJob, chosen: Chosen, wanted: Chosen): readonly KeyChange[] {
-  const changes: KeyChange[] = [];
-  if (wanted.risers !== chosen.risers) changes.push({ key: 'steps.risers', value: wanted.risers });
-  if (compare(wanted.run, chosen.run) !== 0) {
-    changes.push({ key: 'steps.run', value: exactText(wanted.run, stair.units) });
-  }
-  return changes;
+  const isSaid = {
+    'steps.risers': wanted.risers === chosen.risers,
+    'steps.run': compare(wanted.run, chosen.run) === 0,
+  };
+  return pairOf(stair, wanted).filter(({ key }) => !isSaid[key]);
+}
+
+function pairOf(stair: StairJob, { risers, run }: Chosen): readonly PairChange[] {
+  return [
+    { key: 'steps.risers', value: risers },
+    { key: 'steps.run', value: exactText(run, stair.units) },
+  ];
 }
 
 function outcomeOf(plan: JudgedPlan, against: Figures | null): Outcome {

@@ -4,11 +4,13 @@ import { changeStair } from '../choose/changeStair';
 import { type Figures, figuresOf } from '../choose/figures';
 import type { Finding } from '../codes/findings';
 import type { JobText } from '../job/jobText';
+import { readStair } from '../job/readStair';
 import { planStair, type RuleBook } from '../plan/planStair';
 import { type Exact, toMm } from '../units/exact';
-import { changesFor } from './candidate';
+import { type Candidate, changesFor } from './candidate';
 import { openingFor } from './quick';
 import type { Found } from './searchLayouts';
+import type { Asked } from './tryWay';
 import { headroomAsked, type Search } from './wishes';
 
 /** A found one, planned as taking it would plan it. */
@@ -38,4 +40,21 @@ export function planFound(
   const asked = headroomAsked(search);
   const openingNeeded = asked === null ? null : openingFor(found.quick, toMm(asked));
   return { keys, figures: { ...figuresOf(plan.value), openingNeeded, stockLength: found.stockLength }, cautions };
+}
+
+/**
+ * What taking a layout writes into a job that may have been changed since it was found: every key that says something
+ * else by now, so that one gets the layout that was shown.
+ * @returns null where it is no longer that stair, is counted in other units, or does not read
+ */
+export function changesNow(
+  present: JobText,
+  index: number,
+  { job, index: askedIndex, search }: Pick<Asked, 'job' | 'index' | 'search'>,
+  candidate: Candidate,
+): readonly KeyChange[] | null {
+  if (index !== askedIndex || present.stairs[index]?.id !== job.stairs[index]?.id) return null;
+  const read = readStair(present, index);
+  if (!read.ok || read.value.units !== search.job.units) return null;
+  return changesFor(present, index, read.value, candidate);
 }

@@ -3,7 +3,6 @@
  * every layout that fits. The keys answer at once; the rest follows as soon as there is a moment.
  */
 import { lazy, memo, Suspense } from 'react';
-import type { KeyChange } from '../../core/choose/changeStair';
 import type { Alternative } from '../../core/choose/compareLayouts';
 import type { Problem } from '../../core/result';
 import { sayProblem } from '../../text/say';
@@ -14,7 +13,7 @@ import { Cures } from './Cures';
 import { neighboursOf } from './neighbours';
 import { SideBySide } from './SideBySide';
 import { Steppers } from './Steppers';
-import { useAlternatives, useTaking } from './useAlternatives';
+import { type Takeable, useAlternatives, useTaking } from './useAlternatives';
 import './choose.css';
 import './cardSizes.css';
 
@@ -61,15 +60,15 @@ function Refusals({ lead, problems }: { readonly lead: string; readonly problems
 const COLUMNS_FROM = 900;
 
 interface ChoicesProps {
-  readonly onTake: (changes: readonly KeyChange[]) => boolean;
+  readonly onTake: (changes: Takeable) => boolean;
 }
 
 const Choices = memo(function Choices({ onTake }: ChoicesProps) {
-  const { say, plan } = useStair();
+  const { say, plan, job } = useStair();
   const all = useAlternatives();
   const [place, width] = useWidth<HTMLDivElement>();
-  const takeOne = ({ changes, chosen }: Alternative) => {
-    if (!chosen) onTake(changes);
+  const takeOne = ({ changes, pair }: Alternative) => {
+    onTake((present) => (present === job ? changes : pair));
   };
   const side = plan.ok && <SideBySide shown={neighboursOf(all)} plan={plan.value} onTake={takeOne} />;
   return (

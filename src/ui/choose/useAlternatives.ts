@@ -2,6 +2,7 @@
 import { useCallback, useMemo, useState } from 'react';
 import type { KeyChange } from '../../core/choose/changeStair';
 import { type Alternative, applyAlternative, compareLayouts } from '../../core/choose/compareLayouts';
+import type { JobText } from '../../core/job/jobText';
 import type { Problem } from '../../core/result';
 import { BOOK } from '../../packs/ruleBook';
 import { job as jobOf } from '../../state/plannerStore';
@@ -19,11 +20,14 @@ export function useAlternatives(): readonly Alternative[] {
   );
 }
 
+/** What changes; told from the job as it is when it is taken, where what is on show may be of an older one. Null: nothing to take. */
+export type Takeable = readonly KeyChange[] | ((present: JobText, index: number) => readonly KeyChange[] | null);
+
 export interface Taking {
   /** Why the last change was not taken; empty when it was. */
   readonly refusals: readonly Problem[];
   /** One step of undo, or none where the stair would not lay out. */
-  take(changes: readonly KeyChange[]): boolean;
+  take(changes: Takeable): boolean;
 }
 
 export function useTaking(): Taking {
@@ -31,8 +35,10 @@ export function useTaking(): Taking {
   const { index } = useStair();
   const [refusals, setRefusals] = useState(NONE);
   const take = useCallback(
-    (changes: readonly KeyChange[]) => {
+    (takeable: Takeable) => {
       const present = jobOf(planner.store.getState());
+      const changes = typeof takeable === 'function' ? takeable(present, index) : takeable;
+      if (changes === null) return false;
       const next = applyAlternative(present, index, { changes });
       const plan = planOf(next, index);
       setRefusals(plan.ok ? NONE : plan.problems);

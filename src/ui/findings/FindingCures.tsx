@@ -7,7 +7,10 @@ import { CureKeys } from './CureKeys';
 
 export function FindingCures({ finding }: { readonly finding: Finding }) {
   // The answer is shown first, and what would clear it is looked for when there is a moment.
-  const shown = useDeferredValue(useStair());
+  const now = useStair();
+  const late = useDeferredValue(now);
+  // A cure of one stair is none of another.
+  const shown = late.index === now.index ? late : now;
   const { take } = useTaking();
   return (
     <StairContext value={shown}>

@@ -9,11 +9,13 @@ import { figureText, ruleWords } from '../../text/findingText';
 import { sentencesOf } from '../fields/fieldWords';
 import { useStair } from '../stairOnShow';
 
+export type ListChange = (present: readonly LocalRuleText[]) => readonly LocalRuleText[];
+
 interface AmendmentsProps {
   readonly list: readonly LocalRuleText[];
   readonly limits: readonly Limit[];
   /** @returns why the job would not take it */
-  readonly onBecome: (next: readonly LocalRuleText[]) => readonly Problem[];
+  readonly onBecome: (change: ListChange) => readonly Problem[];
 }
 
 export function Amendments({ list, limits, onBecome }: AmendmentsProps) {
@@ -44,7 +46,7 @@ export function Amendments({ list, limits, onBecome }: AmendmentsProps) {
             amendment={amendment}
             list={list}
             limits={limits}
-            onBecome={(next) => setProblems(onBecome(next))}
+            onBecome={(change) => setProblems(onBecome(change))}
           />
         ))}
       </ul>
@@ -69,7 +71,7 @@ function useAmendments(): readonly Amendment[] {
 
 interface PlaceProps extends Omit<AmendmentsProps, 'onBecome'> {
   readonly amendment: Amendment;
-  readonly onBecome: (next: readonly LocalRuleText[]) => void;
+  readonly onBecome: (change: ListChange) => void;
 }
 
 function Place({ amendment, list, limits, onBecome }: PlaceProps) {
@@ -80,7 +82,8 @@ function Place({ amendment, list, limits, onBecome }: PlaceProps) {
     list.some(({ field, value, note }) => field === rule.field && value === rule.value && note === rule.note);
   const isTakenUp = rules.every(isIn);
   const isOf = ({ field }: LocalRuleText) => rules.some((rule) => rule.field === field);
-  const without = list.filter((local) => !(isTakenUp ? rules.some(isSame(local)) : isOf(local)));
+  const takeOut: ListChange = (present) => present.filter((local) => !rules.some(isSame(local)));
+  const takeUp: ListChange = (present) => [...present.filter((local) => !isOf(local)), ...rules];
   return (
     <li className="amendment">
       <h4>{jurisdiction}</h4>
@@ -94,7 +97,7 @@ function Place({ amendment, list, limits, onBecome }: PlaceProps) {
       <p className="finding-source">
         {say('confidence.copy')}. {say('amendment.source', { source: sources.join('; ') })}
       </p>
-      <button type="button" onClick={() => onBecome(isTakenUp ? without : [...without, ...rules])}>
+      <button type="button" onClick={() => onBecome(isTakenUp ? takeOut : takeUp)}>
         {say(isTakenUp ? 'amendment.takeOut' : 'amendment.takeUp', { jurisdiction })}
       </button>
       {isTakenUp && <span> {say('amendment.takenUp')}</span>}

@@ -4,6 +4,7 @@ import { kindOf, knownFields } from '../../core/codes/fieldKinds';
 import type { Limit, RuleUnit } from '../../core/codes/rulePack';
 import type { LocalRuleText } from '../../core/job/jobText';
 import type { Problem } from '../../core/result';
+import { job as jobOf } from '../../state/plannerStore';
 import { figureText, ruleWords } from '../../text/findingText';
 import { sayProblem } from '../../text/say';
 import { ChoiceField } from '../fields/ChoiceField';
@@ -18,7 +19,7 @@ import '../localReader';
 import { unitsOf, useStair } from '../stairOnShow';
 import { useBench } from '../usePlanner';
 import { AddLimit, type OpenField } from './AddLimit';
-import { Amendments } from './Amendments';
+import { Amendments, type ListChange } from './Amendments';
 import { isLength, valueText } from './limitTexts';
 
 export function LocalLimits() {
@@ -29,10 +30,12 @@ export function LocalLimits() {
   const open = openFields(limits);
   const said = plan.ok ? plan.value.notes.filter(({ code }) => code.startsWith('note.local')) : [];
 
-  /** One step of undo. */
-  function become(next: readonly LocalRuleText[]): readonly Problem[] {
-    const candidate = withValue(job, 'rules.local', next.length === 0 ? undefined : next);
-    const verdict = judgeCandidate(job, candidate, null);
+  /** One step of undo. What is on show may be a key behind: it is the present list that changes. */
+  function become(change: ListChange): readonly Problem[] {
+    const present = jobOf(planner.store.getState());
+    const next = change(present.rules?.local ?? []);
+    const candidate = withValue(present, 'rules.local', next.length === 0 ? undefined : next);
+    const verdict = judgeCandidate(present, candidate, null);
     if (verdict.kind !== 'fits') return verdict.problems;
     typing.clearAll();
     planner.actions.edit(() => verdict.job, null);
@@ -55,7 +58,7 @@ export function LocalLimits() {
           <button
             type="button"
             aria-label={say('local.remove', { number: index + 1 })}
-            onClick={() => become(list.filter((_, at) => at !== index))}
+            onClick={() => become((present) => present.filter((_, at) => at !== index))}
           >
             {say('local.removeShort')}
           </button>
@@ -69,7 +72,7 @@ export function LocalLimits() {
       <AddLimit
         fields={open.filter(({ field }) => !list.some((local) => local.field === field))}
         count={list.length}
-        onAdd={(limit) => become([...list, limit])}
+        onAdd={(limit) => become((present) => [...present, limit])}
       />
       <Amendments list={list} limits={limits} onBecome={become} />
     </section>

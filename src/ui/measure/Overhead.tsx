@@ -2,6 +2,7 @@
 import '../../text/lateFindings';
 import type { ObstacleText } from '../../core/job/jobText';
 import type { UnitSystem } from '../../core/units/length';
+import { job as jobOf } from '../../state/plannerStore';
 import { actualWords, limitWords, ruleWords } from '../../text/findingText';
 import { placeInStair, withValue } from '../fields/jobPlaces';
 import { judgeCandidate } from '../fields/judgeTyping';
@@ -23,9 +24,12 @@ export function Overhead() {
   const { say, job, index, units } = useStair();
   const list = job.stairs[index]?.survey.obstacles ?? [];
 
-  function become(next: readonly ObstacleText[]): void {
+  /** What is on show may be a key behind: it is the present list that changes. */
+  function become(change: (present: readonly ObstacleText[]) => readonly ObstacleText[]): void {
+    const present = jobOf(planner.store.getState());
+    const next = change(present.stairs[index]?.survey.obstacles ?? []);
     const place = placeInStair(index, 'survey.obstacles');
-    const verdict = judgeCandidate(job, withValue(job, place, next.length === 0 ? undefined : next), null);
+    const verdict = judgeCandidate(present, withValue(present, place, next.length === 0 ? undefined : next), null);
     if (verdict.kind !== 'fits') return;
     typing.clearAll();
     planner.actions.edit(() => verdict.job, null);
@@ -44,13 +48,13 @@ export function Overhead() {
           <button
             type="button"
             aria-label={say('overhead.remove', { number: at + 1 })}
-            onClick={() => become(list.filter((__, each) => each !== at))}
+            onClick={() => become((present) => present.filter((__, each) => each !== at))}
           >
             {say('overhead.removeShort')}
           </button>
         </fieldset>
       ))}
-      <button type="button" onClick={() => become([...list, FIRST[units]])}>
+      <button type="button" onClick={() => become((present) => [...present, FIRST[units]])}>
         {say('overhead.add')}
       </button>
     </div>

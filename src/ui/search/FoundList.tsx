@@ -1,12 +1,12 @@
 /** What fits, best first by the order that is chosen; the first ones, and more when they are asked for. */
 import '../../text/lateFindings';
 import { memo, useMemo, useState } from 'react';
-import type { KeyChange } from '../../core/choose/changeStair';
-import { planFound } from '../../core/search/planFound';
+import { changesNow, planFound } from '../../core/search/planFound';
 import { CRITERIA, type Criterion, type Ranked } from '../../core/search/rank';
 import { BOOK } from '../../packs/ruleBook';
 import { actualWords, limitWords, ruleWords } from '../../text/findingText';
 import { FIGURE_ROWS, rowValue } from '../choose/figureRows';
+import type { Takeable } from '../choose/useAlternatives';
 import { Figure } from '../numbers/Figure';
 import { lengthText } from '../numbers/figures';
 import { TAPE_DOUBT, useWords } from '../stairOnShow';
@@ -16,7 +16,7 @@ import type { WishDesk } from './useWishes';
 interface FoundListProps {
   readonly studied: Studied;
   readonly desk: WishDesk;
-  readonly onTake: (changes: readonly KeyChange[]) => void;
+  readonly onTake: (changes: Takeable) => void;
 }
 
 const FIRST = 5;
@@ -127,7 +127,7 @@ function FoundItem({ one: { found, beatenBy }, studied, places, onTake }: FoundI
           className="search-take"
           disabled={isInHand}
           aria-label={isInHand ? say('choose.inHand.spoken', pair) : say('search.item.take', { ...pair, top })}
-          onClick={() => onTake(planned.keys)}
+          onClick={() => onTake((present, index) => changesNow(present, index, asked, found))}
         >
           {say(isInHand ? 'choose.inHand' : 'choose.take')}
         </button>

@@ -1,14 +1,16 @@
 /** One place of the picture: what closes it, or that it fits; a step either way; and the taking of it. */
 import '../../text/lateFindings';
 import { useMemo } from 'react';
-import { changeStair, type KeyChange } from '../../core/choose/changeStair';
+import { changeStair } from '../../core/choose/changeStair';
 import { figureOf } from '../../core/drawing/figures';
 import { planStair } from '../../core/plan/planStair';
 import { type Candidate, changesFor } from '../../core/search/candidate';
+import { changesNow } from '../../core/search/planFound';
 import type { Region, Spot } from '../../core/search/region';
 import { BOOK } from '../../packs/ruleBook';
 import { actualWords, limitWords, ruleWords } from '../../text/findingText';
 import { sayProblem } from '../../text/say';
+import type { Takeable } from '../choose/useAlternatives';
 import { AnswerTag } from '../findings/AnswerTag';
 import { Figure } from '../numbers/Figure';
 import { decimalOf, lengthText } from '../numbers/figures';
@@ -22,7 +24,7 @@ interface LookedAtProps {
   readonly region: Region;
   readonly spot: Spot;
   readonly onLook: (spot: Spot) => void;
-  readonly onTake: (changes: readonly KeyChange[]) => void;
+  readonly onTake: (changes: Takeable) => void;
 }
 
 export function LookedAt({ studied, region, spot, onLook, onTake }: LookedAtProps) {
@@ -70,7 +72,7 @@ export function LookedAt({ studied, region, spot, onLook, onTake }: LookedAtProp
         className="search-take"
         disabled={!look.plan.ok || look.keys.length === 0}
         aria-label={say(look.keys.length === 0 ? 'choose.inHand.spoken' : 'choose.take.spoken', pair)}
-        onClick={() => onTake(look.keys)}
+        onClick={() => onTake((present, index) => changesNow(present, index, studied.asked, look.candidate))}
       >
         {say(look.keys.length === 0 ? 'choose.inHand' : 'choose.take')}
       </button>
@@ -166,5 +168,5 @@ function lookAt({ asked, study }: Studied, region: Region, { risers, steps }: Sp
   const candidate: Candidate = { top: region.top, risers, steps, depth };
   const keys = changesFor(job, index, search.job, candidate);
   const closed = one === undefined ? sifter.broken(region.top, risers, steps, sifter.depthPlace(depth)) : [];
-  return { keys, closed, study, plan: planStair(changeStair(job, index, keys), index, BOOK, TAPE_DOUBT) };
+  return { keys, candidate, closed, study, plan: planStair(changeStair(job, index, keys), index, BOOK, TAPE_DOUBT) };
 }

@@ -1,6 +1,5 @@
 /** Every layout that the survey allows: what the search keeps to, the picture, the place looked at, and why there may be none. */
 import { memo, useDeferredValue, useMemo, useState } from 'react';
-import type { KeyChange } from '../../core/choose/changeStair';
 import type { JobText, StringerTop } from '../../core/job/jobText';
 import { layoutStair } from '../../core/layout/layoutStair';
 import { regionOf, type Spot } from '../../core/search/region';
@@ -8,6 +7,7 @@ import { toMm } from '../../core/units/exact';
 import '../../text/lateFindings';
 import '../../text/lateSearch';
 import { sayProblem } from '../../text/say';
+import type { Takeable } from '../choose/useAlternatives';
 import { useWords } from '../stairOnShow';
 import { FoundList } from './FoundList';
 import { LookedAt } from './LookedAt';
@@ -19,7 +19,7 @@ import { WishFields } from './WishFields';
 import './search.css';
 
 interface SearchPartProps {
-  readonly onTake: (changes: readonly KeyChange[]) => boolean;
+  readonly onTake: (changes: Takeable) => boolean;
 }
 
 export function SearchPart({ onTake }: SearchPartProps) {
@@ -82,7 +82,9 @@ const Places = memo(function Places({ studied, onTake }: PlacesProps) {
   const lookAt = (of: StringerTop, at: Spot) => setLook({ job: asked.job, top: of, spot: at });
   return (
     <>
-      {study.why !== null && <WhyNothing why={study.why} gridMm={frame.gridMm} onTake={onTake} onLook={lookAt} />}
+      {study.why !== null && (
+        <WhyNothing why={study.why} asked={asked} gridMm={frame.gridMm} onTake={onTake} onLook={lookAt} />
+      )}
       <h3>{say('search.region')}</h3>
       <p className="hint">{say('search.region.lead')}</p>
       <label className="search-top">

@@ -1,22 +1,25 @@
 /** Nothing fits: the limits that no layout keeps together, and what would have to give, each tried. */
-import type { KeyChange } from '../../core/choose/changeStair';
 import type { StringerTop } from '../../core/job/jobText';
 import type { Bound } from '../../core/search/bounds';
+import { changesNow } from '../../core/search/planFound';
 import type { Spot } from '../../core/search/region';
 import type { Why } from '../../core/search/study';
+import type { Asked } from '../../core/search/tryWay';
 import { exactText } from '../../core/units/exactText';
+import type { Takeable } from '../choose/useAlternatives';
 import { lengthText } from '../numbers/figures';
 import { useWords } from '../stairOnShow';
 import { askedText, boundName } from './searchWords';
 
 interface WhyNothingProps {
   readonly why: Why;
+  readonly asked: Asked;
   readonly gridMm: number;
   readonly onLook: (top: StringerTop, spot: Spot) => void;
-  readonly onTake: (changes: readonly KeyChange[]) => void;
+  readonly onTake: (changes: Takeable) => void;
 }
 
-export function WhyNothing({ why, gridMm, onLook, onTake }: WhyNothingProps) {
+export function WhyNothing({ why, asked: askedOf, gridMm, onLook, onTake }: WhyNothingProps) {
   const { say, units } = useWords();
   const { conflict, ways, opening } = why;
   const { bounds } = conflict.sifter;
@@ -24,6 +27,13 @@ export function WhyNothing({ why, gridMm, onLook, onTake }: WhyNothingProps) {
   const asked = (bound: Bound) =>
     say('search.why.asked', { what: boundName(say, bound), asked: askedText(say, bound, bound.asked, units) });
   const named = ({ risers, steps }: Spot) => ({ risers, run: lengthText(steps * gridMm, units) });
+  /** The layout that was tried with it, and the opening itself. */
+  const takeOpening = () =>
+    onTake((present, index) => {
+      const keys = opening === null ? null : changesNow(present, index, askedOf, opening.candidate);
+      const framed = opening?.keys.filter(({ key }) => key === 'survey.openingFraming') ?? [];
+      return keys === null ? null : [...keys, ...framed];
+    });
   if (conflict.bounds.length === 0) return <p className="search-why">{say('search.why.none')}</p>;
   return (
     <div className="search-why">
@@ -68,7 +78,7 @@ export function WhyNothing({ why, gridMm, onLook, onTake }: WhyNothingProps) {
               <br />
               {say('choose.cure.house')}
             </p>
-            <button type="button" onClick={() => onTake(opening.keys)}>
+            <button type="button" onClick={takeOpening}>
               {say('search.way.take.opening')}
             </button>
           </li>
