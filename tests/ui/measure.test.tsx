@@ -1,4 +1,4 @@
-import { screen, within } from '@testing-library/react';
+import { act, screen, within } from '@testing-library/react';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { demoJob } from '../../src/document/demoJob';
 import { planOf } from '../../src/ui/stairOnShow';
@@ -105,6 +105,13 @@ describe('three readings', () => {
     await user.paste('8.10');
     await user.click(screen.getByRole('button', { name: /8′ 10″/ }));
     expect(planner.store.getState().readings['loft']?.[0]).toBe(`8' 10"`);
+  });
+
+  it('are lengths of the units that they were typed in, also when the job has others', async () => {
+    const { planner } = await reading(['105 1/2', '105 5/8']);
+    act(() => planner.actions.edit((job) => ({ ...job, units: 'metric' }), null));
+    expect(lengthField('Reading on the left').value).toBe('105 1/2 in');
+    expect(lengthField('Reading in the centre').value).toBe('105 5/8 in');
   });
 
   it('stay as typed while they are typed', async () => {

@@ -121,6 +121,10 @@ describe('what the search keeps to', () => {
     await user.type(run, '130 3/4');
     await screen.findByText(/2 fit/);
     expect(Object.values(planner.store.getState().wishes)).toEqual([{ run: '130 3/4 in' }]);
+    // A bare number is of the units that it was typed in, also while it is in hand.
+    act(() => planner.actions.edit((job) => ({ ...job, units: 'metric' }), null));
+    expect(run).toHaveProperty('value', '130 3/4 in');
+    act(() => planner.actions.undo());
     await user.clear(run);
     await user.type(run, 'plenty');
     expect(await screen.findByText(/^Not in use: "plenty" is no length/)).toBeTruthy();

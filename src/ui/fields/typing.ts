@@ -4,6 +4,8 @@
  */
 import type { JobText } from '../../core/job/jobText';
 import type { Problem } from '../../core/result';
+import type { UnitSystem } from '../../core/units/length';
+import { unitsOf } from '../stairOnShow';
 import { keyOfPlace, placeInStair, stairOfPlace, valueAt } from './jobPlaces';
 
 export interface Typed {
@@ -25,6 +27,8 @@ export interface TypingEntry {
   readonly judge: (job: JobText, place: string) => Verdict;
   /** A field that was emptied is only left out once it is left: most hands empty it to type anew. */
   readonly waits: boolean;
+  /** Set while the text is in use: a bare number is of these units, and of no others. */
+  readonly inUnits?: UnitSystem;
 }
 
 export interface TypingDesk {
@@ -39,7 +43,7 @@ export interface TypingDesk {
    * @param to the new place of a stair in the list, or null for one that is taken out
    */
   moveStairs(to: (index: number) => number | null): void;
-  /** Drops what was typed beside a value that the job no longer has. */
+  /** Drops what was typed beside a value, or is in use in units, that the job no longer has. */
   prune(job: JobText): void;
 }
 
@@ -79,6 +83,9 @@ export function createTypingDesk(): TypingDesk {
       });
       become(new Map(moved));
     },
-    prune: (job) => keep((place, { beside }) => fingerprint(valueAt(job, place)) === beside),
+    prune: (job) =>
+      keep((place, { beside, inUnits = unitsOf(job) }) => {
+        return fingerprint(valueAt(job, place)) === beside && inUnits === unitsOf(job);
+      }),
   };
 }

@@ -4,6 +4,7 @@ import type { JobText } from '../../core/job/jobText';
 import type { Problem } from '../../core/result';
 import { job as jobOf } from '../../state/plannerStore';
 import { sameContent } from '../../state/sameContent';
+import { unitsOf } from '../stairOnShow';
 import { useBench, usePlannerState } from '../usePlanner';
 import { valueAt } from './jobPlaces';
 import { judgeMaking, type Making } from './judgeTyping';
@@ -46,8 +47,9 @@ export function useField({ place, show, make, also }: FieldRules): FieldHandle {
     const found = next.judge(present, place);
     if (found.kind === 'fits' && !next.waits && !sameContent(found.job, present))
       planner.actions.edit(() => found.job, place);
-    const beside = fingerprint(valueAt(jobOf(planner.store.getState()), place));
-    typing.set(place, { ...next, beside });
+    const now = jobOf(planner.store.getState());
+    const inUse = found.kind === 'fits' && !next.waits ? { inUnits: unitsOf(now) } : {};
+    typing.set(place, { ...next, beside: fingerprint(valueAt(now, place)), ...inUse });
   }
 
   return {

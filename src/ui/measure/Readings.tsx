@@ -58,15 +58,17 @@ interface ReadingFieldProps {
 function ReadingField({ stairId, spot, stored, apart }: ReadingFieldProps) {
   const { say, units } = useWords();
   const { planner } = useBench();
-  const [typed, setTyped] = useState({ text: '', stored: '' });
-  const text = typed.stored === stored && stored !== '' ? typed.text : withoutUnit(stored, units, true);
+  const [typed, setTyped] = useState({ text: '', stored: '', units });
+  // A bare number is of the units that it was typed in, and of no others.
+  const isAsTyped = typed.stored === stored && stored !== '' && typed.units === units;
+  const text = isAsTyped ? typed.text : withoutUnit(stored, units, true);
   const place = `readings.${spot}`;
   const kept = judge(text, units);
 
   function change(next: string): void {
     const verdict = judge(next, units);
     const keep = verdict.ok ? verdict.text : next;
-    setTyped({ text: next, stored: keep });
+    setTyped({ text: next, stored: keep, units });
     const { readings } = planner.store.getState();
     const before = readings[stairId] ?? NONE;
     planner.actions.look({

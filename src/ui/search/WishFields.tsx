@@ -2,7 +2,7 @@
 import { memo, useState } from 'react';
 import type { WishKey } from '../../core/search/readWishes';
 import { TOPS } from '../../core/search/wishes';
-import { withUnit } from '../../core/units/length';
+import { type UnitSystem, withUnit } from '../../core/units/length';
 import { sayProblem } from '../../text/say';
 import { Echo, LengthInput } from '../fields/LengthField';
 import { withoutUnit } from '../fields/makings';
@@ -103,11 +103,13 @@ function TopsWish({ desk }: WishProps) {
 
 /** What is being typed stands as it is typed, and is kept with its unit. */
 function useTyped(desk: WishDesk, key: WishKey, kept: string, complete: (text: string) => string) {
-  const [typed, setTyped] = useState<string | null>(null);
+  const { units } = useWords();
+  const [typed, setTyped] = useState<{ readonly text: string; readonly units: UnitSystem } | null>(null);
   return {
-    shown: typed ?? kept,
+    // A bare number is of the units that it was typed in, and of no others.
+    shown: typed?.units === units ? typed.text : kept,
     type: (text: string) => {
-      setTyped(text);
+      setTyped({ text, units });
       desk.write(key, text.trim() === '' ? '' : complete(text));
     },
     leave: () => setTyped(null),

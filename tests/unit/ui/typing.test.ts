@@ -31,6 +31,16 @@ describe('text that is not in use yet', () => {
     expect([...desk.all().keys()]).toEqual(['stairs[1].survey.rise', 'name']);
   });
 
+  it('is no length of other units: what is in use gives way to the job’s own text, what is not stays', () => {
+    const desk = createTypingDesk();
+    desk.set('stairs[0].survey.rise', { ...typedBeside('100 in'), inUnits: 'imperial' });
+    desk.set('stairs[1].survey.rise', typedBeside('105 in'));
+    desk.prune(job);
+    expect(desk.all().size).toBe(2);
+    desk.prune({ ...job, units: 'metric' });
+    expect([...desk.all().keys()]).toEqual(['stairs[1].survey.rise']);
+  });
+
   it('goes with the stair when that is taken out, and the next one moves up with its own', () => {
     const desk = createTypingDesk();
     desk.set('stairs[0].survey.rise', typedBeside('100 in'));
