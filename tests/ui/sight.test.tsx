@@ -1,9 +1,9 @@
-import { fireEvent, render, screen, waitFor } from '@testing-library/react';
-import { Profiler } from 'react';
+import { act, fireEvent, render, screen, waitFor } from '@testing-library/react';
+import { Profiler, useCallback } from 'react';
 import { describe, expect, it, vi } from 'vitest';
 import { drawBoard } from '../../src/core/drawing/board';
 import { drawHeel, drawTopEnd } from '../../src/core/drawing/details';
-import type { Drawing, DrawingWord } from '../../src/core/drawing/drawing';
+import type { Drawing, DrawingWord, View } from '../../src/core/drawing/drawing';
 import { drawElevation, elevationHeight } from '../../src/core/drawing/elevation';
 import { isLitBy } from '../../src/core/drawing/lights';
 import { drawStep } from '../../src/core/drawing/stepDetail';
@@ -14,10 +14,12 @@ import { demoJob } from '../../src/document/demoJob';
 import { speakerFor } from '../../src/text/say';
 import { DrawingMarks } from '../../src/ui/drawing/DrawingMarks';
 import { Board, Heel, TopEnd } from '../../src/ui/drawing/LateDrawings';
+import { LiveSight } from '../../src/ui/drawing/LiveSight';
 import { Elevation } from '../../src/ui/drawing/StairDrawings';
 import { Targets } from '../../src/ui/drawing/Targets';
 import { targetAt, targetsOf } from '../../src/ui/drawing/targetBoxes';
 import { nameOfAbout } from '../../src/ui/explain/desk';
+import { useStairNow } from '../../src/ui/stairOnShow';
 import { bare, changed, DECK, LOFT, planOf, SLAB } from '../fixtures/stairs';
 import { openPart } from './part';
 
@@ -42,6 +44,14 @@ function drawingsOf(job: JobText, width: number): readonly Drawing[] {
   const stair = planOf(job);
   const view = { width, height: elevationHeight(width, stair) };
   return [drawElevation, drawBoard, drawHeel, drawTopEnd, drawStep].map((draw) => draw(stair, view, words));
+}
+
+/** On a place so low that the height of the stair says how close one may come. */
+function ElevationNow() {
+  const { plan: now } = useStairNow();
+  const draw = useCallback((view: View) => drawElevation(now.ok ? now.value : plan, view, words), [now]);
+  const view = { width: 2000, height: 500 };
+  return <LiveSight {...{ title: 'Stair', alternative: '', view, draw, lit: null, nameOf: () => '', onAbout: null }} />;
 }
 
 async function openElevation(onAbout: (about: string) => void = () => undefined) {
@@ -212,6 +222,20 @@ describe('a drawing that one can come closer to', () => {
 });
 
 describe('a number on a drawing', () => {
+  it('is drawn anew where a smaller stair lets nobody come as close', async () => {
+    const { planner } = await openPart(<ElevationNow />);
+    const place = await screen.findByRole('group', { name: /^Stair: drag to move/ });
+    const scale = () =>
+      Number(/matrix\(([\d.]+)/.exec(place.querySelector('svg > g')?.getAttribute('transform') ?? '')?.[1]);
+    for (let presses = 0; presses < 12; presses += 1) fireEvent.keyDown(place, { key: '+' });
+    const whole = drawnWidth(place);
+    await waitFor(() => expect(drawnWidth(place)).toBeGreaterThan(whole));
+    expect(scale()).toBe(1);
+    act(() => planner.actions.edit((job) => changed(job, { survey: { rise: '30 in' } }), null));
+    // Numbers keep their own size: nothing that was made for another zoom is left scaled.
+    expect(scale()).toBe(1);
+  });
+
   it('leads to what it is about, by click and by key, under its name', async () => {
     const onAbout = vi.fn();
     const { user } = await openElevation(onAbout);

@@ -65,8 +65,11 @@ export function useCamera(ground: Ground): CameraOnPlace {
   // The stair or the page has changed: one goes on looking at the same place of it.
   useLayoutEffect(() => {
     grounds.current = ground;
-    camera.current = isWhole(camera.current) ? wholeOf(ground) : hold(camera.current, ground);
+    const before = camera.current;
+    camera.current = isWhole(before) ? wholeOf(ground) : hold(before, ground);
     apply();
+    // A larger stair is not come as close to: its numbers are drawn anew for where one is now.
+    if (camera.current.zoom !== before.zoom) setZoom(camera.current.zoom);
   }, [ground, apply]);
   useEffect(() => {
     if (place.current === null) return undefined;
