@@ -1,6 +1,7 @@
 /** Who speaks for the page. Texts that are late are fetched here, and the page says everything anew when they come. */
 import { useEffect, useMemo, useSyncExternalStore } from 'react';
 import { onTexts, type Speaker, speakerFor, type Terms } from '../text/say';
+import { heldTogether } from './numbers/heldTogether';
 
 export function useSpeaker(terms: Terms): Speaker {
   useEffect(() => {
@@ -13,11 +14,4 @@ export function useSpeaker(terms: Terms): Speaker {
   }, [terms]);
   const say = useSyncExternalStore(onTexts, () => speakerFor(terms));
   return useMemo(() => (key, values) => heldTogether(say(key, values)), [say]);
-}
-
-/** Between a whole number, its fraction and its unit no line may break: `7` and then `9/16 in` are two lengths. */
-const INSIDE_LENGTH = /\d (?=\d+\/\d|\+? ?(in|mm|ft)\b)|\+ (?=in\b)/g;
-
-function heldTogether(text: string): string {
-  return text.replace(INSIDE_LENGTH, (start) => `${start[0]}\u00a0`);
 }

@@ -78,6 +78,8 @@ function touch(target: Element, type: string, pointerId: number, clientX: number
 
 describe('the header mark on a low elevation', () => {
   it.each([
+    [480, 600],
+    [560, 480],
     [736, 340],
     [976, 380],
     [1456, 380],

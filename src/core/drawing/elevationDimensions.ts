@@ -233,6 +233,8 @@ function captionFinish(
 
 /** Shorter than this, in pixels, a header mark does not show among the lines of the floor. */
 const SHORT_MARK = 44;
+/** As close to the end of the floor, in pixels, as its break and the margin let a dimension stand. */
+const CLOSE = 13;
 
 /** How far under the subfloor of today the last level cut is marked: the text stands under the floor. */
 function dimensionHeaderMark({ sketch, layout, sheet, extent, words }: Dimensioning): void {
@@ -249,34 +251,44 @@ function dimensionHeaderMark({ sketch, layout, sheet, extent, words }: Dimension
   const content = figureOf(sheet.headerMark, job.units);
   const caption = captionLines(words('headerMark'));
   const length = today - topY;
+  const line = (...corners: readonly Point[]): Mark => ({ kind: 'shape', role: 'dimension', closed: false, corners });
   const at = (x: number, text: Point, anchor: TextMark['anchor']): readonly Mark[] => [
-    { kind: 'shape', role: 'dimension', closed: false, corners: [point(x, today), point(x, topY)] },
+    line(point(x, today), point(x, topY)),
     ...[today, topY].map((end) => sketch.tick(point(x, end), length)),
-    {
-      kind: 'shape',
-      role: 'dimension',
-      closed: false,
-      corners: [point(stringer.top.endX + sketch.px(4), topY), point(x + sketch.px(8), topY)],
-    },
+    line(point(stringer.top.endX + sketch.px(4), topY), point(x + sketch.px(8), topY)),
     sketch.figure('number', text, anchor, content, TYPE.number),
     ...sketch.captionBeside(caption, point(text.x, text.y - sketch.px(26)), anchor),
   ];
   const inFloor = headerX + sketch.px(34);
   const y = underside - sketch.px(30);
-  const places = [
-    at(inFloor, point(headerX + sketch.px(18), y), 'start'),
-    at(inFloor, point(extent.right + sketch.px(16), y), 'end'),
+  const under = extent.right + sketch.px(16);
+  // Lines that end there may reach back to the stringer: then they stand lower, clear of its edge.
+  const shown = [
+    sketch.figure('number', point(under, y), 'end', content, TYPE.number),
+    ...sketch.captionBeside(caption, point(under, y - sketch.px(26)), 'end'),
   ];
-  // Among the lines of the floor a short dimension is lost: it stands clear of them, where there is room.
-  const clear = extent.right + sketch.px(24);
-  const over: Mark = {
-    kind: 'shape',
-    role: 'dimension',
-    closed: false,
-    corners: [point(extent.right + sketch.px(10), today), point(clear + sketch.px(8), today)],
+  const underEnd = point(under, y - clearance(layout, shown, sketch.px(8)));
+  const places = [at(inFloor, point(headerX + sketch.px(18), y), 'start'), at(inFloor, underEnd, 'end')];
+  // Among the lines of the floor a short dimension is lost: it stands clear of them, with its words beside it,
+  // or else under the floor, and a line that leads to them.
+  const clearAt = (pixels: number, text: Point, anchor: TextMark['anchor']): readonly Mark[] => {
+    const x = extent.right + sketch.px(pixels);
+    const over = line(point(extent.right + sketch.px(10), today), point(x + sketch.px(8), today));
+    return [...at(x, text, anchor), over];
   };
-  const beside = [...at(clear, point(clear + sketch.px(16), topY - sketch.px(2)), 'start'), over];
-  sketch.placeFirst(length < sketch.px(SHORT_MARK) ? [beside, ...places] : places, 'headerMark');
+  const beside = point(extent.right + sketch.px(40), topY - sketch.px(2));
+  const foot = extent.right + sketch.px(CLOSE);
+  const lead = line(point(foot, topY), point(foot, underEnd.y + sketch.px(16)));
+  const clear = [clearAt(24, beside, 'start'), [...clearAt(CLOSE, underEnd, 'end'), lead]];
+  sketch.placeFirst(length < sketch.px(SHORT_MARK) ? [...clear, ...places] : places, 'headerMark');
+}
+
+/** How much lower texts have to stand to lie in the air under the stringer's lower edge; 0 where they do; mm. */
+function clearance({ flight, stringer }: StairLayout, texts: readonly TextMark[], air: number): number {
+  const { topY, plumbCut, endX } = stringer.top;
+  const lowerEdge = (x: number) => topY - plumbCut - (Math.max(0, endX - x) * flight.unitRise) / flight.run;
+  const over = texts.map(textBox).filter(({ left }) => left - air < stringer.top.headerX);
+  return Math.max(0, ...over.map(({ left, top }) => top + air - lowerEdge(left - air)));
 }
 
 /** Whether a riser's number, this high over the tread below it, stays clear of the nosing line. */

@@ -9,7 +9,7 @@ import { type Exact, toMm } from '../../core/units/exact';
 import { parseLength, withUnit } from '../../core/units/length';
 import { BOOK } from '../../packs/ruleBook';
 import { ruleWords } from '../../text/findingText';
-import { lengthText } from '../numbers/figures';
+import { cellText, lengthText } from '../numbers/figures';
 import { Sheet } from '../results/Sheet';
 import { useStair } from '../stairOnShow';
 
@@ -119,7 +119,7 @@ function Levers({ plan }: { readonly plan: StairPlan }) {
   const shown = levers.filter(({ headroom, overhead }) => headroom !== null || overhead !== null);
   if (shown.length === 0) return null;
   const signed = (mm: number | null) =>
-    mm === null ? '' : `${mm < 0 ? '−' : '+'}${lengthText(Math.abs(mm), units, mm < 0 ? 'up' : 'down')}`;
+    mm === null ? '' : `${mm < 0 ? '−' : '+'}${cellText(Math.abs(mm), units, mm < 0 ? 'up' : 'down')}`;
   const pull = ({ change, by }: Lever) =>
     say(`choose.lever.${change.key}`, { by: change.key === 'steps.risers' ? '' : lengthText(Math.abs(by), units) });
   return (

@@ -6,6 +6,7 @@ import { type Exact, fraction, inch, mmToInches, toMm } from '../../core/units/e
 import { formatFeet, formatLength, tapeText } from '../../core/units/format';
 import type { UnitSystem } from '../../core/units/length';
 import type { Rounding } from '../../core/units/rounding';
+import { heldTogether } from './heldTogether';
 
 const THIRTY_SECOND = inch(1 / 32);
 const SIXTY_FOURTH = inch(1 / 64);
@@ -20,6 +21,11 @@ export function plainFigure(figure: FigureText): string {
 /** With its unit, for sentences: `7 9/16 + in`. */
 export function lengthText(mm: number, units: UnitSystem, rounding: Rounding = 'nearest'): string {
   return `${plainFigure(figureOf(mm, units, rounding))} ${units === 'metric' ? 'mm' : 'in'}`;
+}
+
+/** The same where it stands by itself, in a table: never torn at a line's end. */
+export function cellText(mm: number, units: UnitSystem, rounding: Rounding = 'nearest'): string {
+  return heldTogether(lengthText(mm, units, rounding));
 }
 
 /** Beside a tape's number where the next digit matters: `7.540`, `191.5`. */

@@ -13,7 +13,7 @@ import { SaveLine } from './SaveLine';
 
 const OfflineLine = lazy(() => import('./OfflineWords').then(({ OfflineLine }) => ({ default: OfflineLine })));
 
-/** More letters than this take a second line of the bar, or on a tablet a third. */
+/** More letters than this take a second line of the bar; those that do not fit there stand in the list of stairs. */
 const LONG_NAME = 30;
 
 const UNITS = ['imperial', 'metric'] as const;
@@ -28,13 +28,16 @@ export function TopBar({ onOpen, onSave, onNew }: TopBarProps) {
   const { say, job } = useStair();
   const { actions } = useBench().planner;
   const name = job.name ?? say('app.noJobName');
+  const isLong = name.length > LONG_NAME;
   const mayUndo = usePlannerState(canUndo);
   const mayRedo = usePlannerState(canRedo);
   return (
     <header className="top-bar">
       <PitchMark />
       <div className="bar-names">
-        <h1 className={name.length > LONG_NAME ? 'long' : undefined}>{name}</h1>
+        <h1 className={isLong ? 'long' : undefined} title={isLong ? name : undefined}>
+          {name}
+        </h1>
         <StairList />
       </div>
       <SaveLine onSave={onSave} />

@@ -19,6 +19,7 @@ export function StairsDialog({ onClose }: { readonly onClose: () => void }) {
   return (
     <dialog ref={dialog} className="stairs-dialog" aria-labelledby="stairs-title" onClose={onClose}>
       <h2 id="stairs-title">{say('stairs.title')}</h2>
+      {job.name !== undefined && <p className="job-name">{job.name}</p>}
       <ol>
         {job.stairs.map((stair, at) => (
           <StairRow key={stair.id} at={at} onShow={close} />

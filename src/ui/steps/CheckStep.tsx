@@ -5,6 +5,7 @@ import { sayProblem } from '../../text/say';
 import { labelOf } from '../fields/fieldWords';
 import { placeInStair } from '../fields/jobPlaces';
 import { Findings } from '../findings/Findings';
+import { heldTogether } from '../numbers/heldTogether';
 import { HeadSheet } from '../results/NumberSheets';
 import { useWords } from '../stairOnShow';
 import { RulesPart } from './RulesPart';
@@ -61,7 +62,7 @@ function LaidOutWith({ plan }: PlanProps) {
         {plan.defaults.map(({ key, used }) => (
           <div className="row" key={key}>
             <dt>{labelOf(say, key.includes('.') && !key.startsWith('rules') ? placeInStair(index, key) : key)}</dt>
-            <dd>{used}</dd>
+            <dd>{heldTogether(used)}</dd>
           </div>
         ))}
       </dl>

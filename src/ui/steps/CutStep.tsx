@@ -3,7 +3,7 @@ import { type CutRow, cutList, type FenceGroup, scribesFirstRiser } from '../../
 import { laySkirt, usualSkirt } from '../../core/parts/skirt';
 import type { StairPlan } from '../../core/plan/planStair';
 import { placeInStair } from '../fields/jobPlaces';
-import { lengthText } from '../numbers/figures';
+import { cellText, lengthText } from '../numbers/figures';
 import { Sheet } from '../results/Sheet';
 import { ToesSheet } from '../results/ToesSheet';
 import { useWords } from '../stairOnShow';
@@ -98,10 +98,10 @@ function FenceRow({ row, isScribed }: { readonly row: CutRow; readonly isScribed
       </th>
       <td>{row.count ?? say('cut.countUnknown')}</td>
       <td>
-        {row.length === null ? say('cut.lengthUnknown') : lengthText(row.length, units)}
+        {row.length === null ? say('cut.lengthUnknown') : cellText(row.length, units)}
         {row.length !== null && <small>{say(`cut.by.${row.lengthBy}`)}</small>}
       </td>
-      <td>{row.thickness === null ? '' : lengthText(row.thickness, units)}</td>
+      <td>{row.thickness === null ? '' : cellText(row.thickness, units)}</td>
     </tr>
   );
 }

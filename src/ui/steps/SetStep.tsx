@@ -5,7 +5,7 @@ import { laserTable, storyPole } from '../../core/layout/storyPole';
 import type { StairPlan } from '../../core/plan/planStair';
 import { toMm } from '../../core/units/exact';
 import { parseLength, withUnit } from '../../core/units/length';
-import { lengthText } from '../numbers/figures';
+import { cellText } from '../numbers/figures';
 import { StoryPole } from '../results/MarkTables';
 import { FloorSheet, WidthSheet } from '../results/NumberSheets';
 import { Row, Rows, Sheet } from '../results/Sheet';
@@ -122,8 +122,8 @@ function Laser({ plan }: PlanProps) {
             {rows.map((row) => (
               <tr key={row.step}>
                 <th scope="row">{row.step}</th>
-                <td>{lengthText(row.finished, units)}</td>
-                <td>{row.cut === null ? '' : lengthText(row.cut, units)}</td>
+                <td>{cellText(row.finished, units)}</td>
+                <td>{row.cut === null ? '' : cellText(row.cut, units)}</td>
               </tr>
             ))}
           </tbody>
