@@ -34,6 +34,20 @@ describe('a length in a sentence', () => {
     await waitFor(() => expect(findings.textContent).toMatch(/\d\u00a0\d+\/\d+\u00a0(\+\u00a0)?in/));
     expect(findings.textContent).not.toMatch(/\d \d+\/\d|\d in[,.;]/);
   });
+
+  it.each([
+    ['Cut', 'Fence at'],
+    ['Set', 'step'],
+  ] as const)('nor in a cell of a table of the step %s', async (step, title) => {
+    const { user } = await openPage();
+    await atStep(user, step);
+    await screen.findAllByText(title, { exact: false });
+    const cells = [...document.querySelectorAll('td')].map(({ firstChild }) =>
+      firstChild instanceof Text ? firstChild.data : '',
+    );
+    expect(cells.filter((text) => /^\d+\u00a0\d+\/\d+\u00a0(\+\u00a0)?in/.test(text)).length).toBeGreaterThan(2);
+    expect(cells.filter((text) => /\d (\d+\/\d|\+|in\b)|\+ in/.test(text))).toEqual([]);
+  });
 });
 
 describe('the figures', () => {

@@ -21,6 +21,14 @@ async function openList(user: User) {
 const namesOf = (stairs: readonly { readonly name?: string | undefined }[]) => stairs.map(({ name }) => name);
 
 describe('the stairs of a job', () => {
+  it('stand under the whole name of the job, of which the bar has room for two lines', async () => {
+    const name = 'Boathouse at the lower slip, sail loft and gallery over the east workshop, phase 2';
+    const { user } = await openPage({ firstJob: { ...demoJob, name } });
+    expect(screen.getByRole('heading', { name }).title).toBe(name);
+    const list = await openList(user);
+    expect(list.getByText(name)).toBeTruthy();
+  });
+
   it('are added one by one; the new one is on show and nothing of it is measured', async () => {
     const { user, present } = await openPage();
     const list = await openList(user);
