@@ -7,8 +7,10 @@ import type { Drawing, DrawingWord, View } from '../../src/core/drawing/drawing'
 import { drawElevation, elevationHeight } from '../../src/core/drawing/elevation';
 import { isLitBy } from '../../src/core/drawing/lights';
 import { drawStep } from '../../src/core/drawing/stepDetail';
+import { clipLineToBox } from '../../src/core/drawing/strip';
 import { explain } from '../../src/core/explain/explain';
 import { measureNamed } from '../../src/core/explain/measures';
+import { type Point, point } from '../../src/core/geometry/point';
 import type { JobText } from '../../src/core/job/jobText';
 import { demoJob } from '../../src/document/demoJob';
 import { speakerFor } from '../../src/text/say';
@@ -70,6 +72,28 @@ function drawnWidth(place: Element): number {
   const across = [...(place.querySelector('.role-stringer')?.getAttribute('d') ?? '').matchAll(/[ML]([-\d.]+)/g)];
   const xs = across.map(([, x]) => Number(x));
   return Math.max(...xs) - Math.min(...xs);
+}
+
+/** Whether a corner or a piece of a line is in the view of a drawing that is looked at closely. */
+function isAnythingSeen(place: Element): boolean {
+  const svg = place.querySelector('svg');
+  const [, e, f] =
+    /matrix\(1 0 0 1 ([-\d.]+) ([-\d.]+)\)/.exec(svg?.firstElementChild?.getAttribute('transform') ?? '') ?? [];
+  const left = -Number(e);
+  const top = -Number(f);
+  const view = {
+    left,
+    right: left + Number(svg?.getAttribute('width')),
+    bottom: top,
+    top: top + Number(svg?.getAttribute('height')),
+  };
+  if (Number.isNaN(left)) throw new Error('the drawing is not at rest');
+  return [...place.querySelectorAll('path')].some((path) =>
+    (path.getAttribute('d') ?? '').split('M').some((piece) => {
+      const numbers = [...piece.matchAll(/([-\d.]+) ([-\d.]+)/g)].map(([, x, y]) => point(Number(x), Number(y)));
+      return numbers.slice(1).some((corner, i) => clipLineToBox(numbers[i] as Point, corner, view) !== null);
+    }),
+  );
 }
 
 function touch(target: Element, type: string, pointerId: number, clientX: number, clientY: number): void {
@@ -236,6 +260,20 @@ describe('a number on a drawing', () => {
     act(() => planner.actions.edit((job) => changed(job, { survey: { rise: '30 in' } }), null));
     // Numbers keep their own size: nothing that was made for another zoom is left scaled.
     expect(scale()).toBe(1);
+  });
+
+  it('or a line is always to be seen, whatever is typed while one looks closely', async () => {
+    const { planner } = await openPart(<ElevationNow />);
+    const place = await screen.findByRole('group', { name: /^Stair: drag to move/ });
+    const whole = drawnWidth(place);
+    for (let presses = 0; presses < 12; presses += 1) fireEvent.keyDown(place, { key: '+' });
+    await waitFor(() => expect(drawnWidth(place)).toBeGreaterThan(whole));
+    const empty: number[] = [];
+    for (let rise = 40; rise <= 160; rise += 5) {
+      act(() => planner.actions.edit((job) => changed(job, { survey: { rise: `${rise} in` } }), null));
+      if (!isAnythingSeen(place)) empty.push(rise);
+    }
+    expect(empty).toEqual([]);
   });
 
   it('leads to what it is about, by click and by key, under its name', async () => {

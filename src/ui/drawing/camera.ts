@@ -40,15 +40,15 @@ const INSET = 28;
 export function groundOf(drawing: Drawing): Ground {
   const { frame, perPixel } = drawing;
   const closest = Math.min(MOST_CLOSEST, Math.max(LEAST_CLOSEST, perPixel / CLOSEST_PER_PIXEL));
+  return { frame, perPixel, closest, ink: inkIn(drawing) };
+}
+
+/** Texts and dimensions stand elsewhere in a drawing that is made for a closer look: only its own ink is there. */
+export function inkIn(drawing: Drawing): () => Ink {
   let ink: Ink | undefined;
-  return {
-    frame,
-    perPixel,
-    closest,
-    ink() {
-      ink ??= inkOf(drawing);
-      return ink;
-    },
+  return () => {
+    ink ??= inkOf(drawing);
+    return ink;
   };
 }
 

@@ -5,9 +5,20 @@
  * gets its number.
  */
 import { type RefObject, useCallback, useEffect, useLayoutEffect, useRef, useState } from 'react';
-import type { Box } from '../../core/drawing/drawing';
+import type { Box, Drawing } from '../../core/drawing/drawing';
 import { type Point, point } from '../../core/geometry/point';
-import { type Camera, type Ground, hold, isWhole, pictureIn, placeAt, reveal, transformOf, wholeOf } from './camera';
+import {
+  type Camera,
+  type Ground,
+  hold,
+  inkIn,
+  isWhole,
+  pictureIn,
+  placeAt,
+  reveal,
+  transformOf,
+  wholeOf,
+} from './camera';
 import { afterKey, watchGestures } from './gestures';
 
 /** A gesture has come to rest after so many milliseconds. */
@@ -18,8 +29,8 @@ export interface CameraOnPlace {
   readonly group: RefObject<SVGGElement | null>;
   /** The zoom that the drawing is to be made for. */
   readonly zoom: number;
-  /** Says for which zoom the drawing that is there now has been made. */
-  readonly drawn: (zoom: number) => void;
+  /** Says which drawing is there now, and for which zoom it has been made: some of its ink is to be seen. */
+  readonly drawn: (zoom: number, drawing: Drawing) => void;
   /** What a key would do, for buttons. */
   readonly press: (key: string) => void;
   readonly reveal: (box: Box) => void;
@@ -95,8 +106,10 @@ export function useCamera(ground: Ground): CameraOnPlace {
     return placeAt(camera.current, grounds.current, point(clientX - left, clientY - top));
   }, []);
   const drawn = useCallback(
-    (made: number) => {
+    (made: number, drawing: Drawing) => {
       drawnFor.current = made;
+      grounds.current = { ...grounds.current, ink: inkIn(drawing) };
+      if (!isWhole(camera.current)) camera.current = hold(camera.current, grounds.current);
       apply();
     },
     [apply],
