@@ -9,12 +9,12 @@ import { placeInStair } from '../fields/jobPlaces';
 import { isAsked, StairField } from '../form/StairField';
 import { useStair, useWords } from '../stairOnShow';
 import { BlankPicture, frameOf } from './BlankPicture';
-import { isOdd } from './plausible';
 import { Readings } from './Readings';
 import { askedOf, lengthAt, stateOfKey, stateOfThing, THINGS, type Thing, type ThingName } from './things';
 
 const FinishEffects = lazy(() => import('./FinishEffects').then(({ FinishEffects }) => ({ default: FinishEffects })));
 const FallingFloor = lazy(() => import('./FallingFloor').then(({ FallingFloor }) => ({ default: FallingFloor })));
+const OddWords = lazy(() => import('./OddWords').then(({ OddWords }) => ({ default: OddWords })));
 const Overhead = lazy(() => import('./Overhead').then(({ Overhead }) => ({ default: Overhead })));
 const TapePicture = lazy(() => import('./TapePicture').then(({ TapePicture }) => ({ default: TapePicture })));
 
@@ -75,7 +75,9 @@ export function ThingPart({ thing, isOpen, onOpen, onGo }: ThingPartProps) {
             <FinishEffects />
           </Suspense>
         )}
-        <OddWords thing={thing} />
+        <Suspense fallback={null}>
+          <OddWords thing={thing} />
+        </Suspense>
         {isOpen && <ThingWays at={at} onGo={onGo} />}
       </div>
     </section>
@@ -123,16 +125,6 @@ function Values({ thing }: { readonly thing: Thing }) {
       return asked.length === 1 ? value : `${labelOf(say, placeInStair(index, key))}: ${value}`;
     })
     .join(' · ');
-}
-
-function OddWords({ thing }: { readonly thing: Thing }) {
-  const { say, job, index } = useStair();
-  const odd = thing.fields.filter(([key]) => isOdd(key, lengthAt(job, index, key)));
-  return odd.map(([key]) => (
-    <p key={key} className="odd-word">
-      {say('measure.odd', { field: labelOf(say, placeInStair(index, key)), value: lengthAt(job, index, key) })}
-    </p>
-  ));
 }
 
 interface ThingWaysProps {

@@ -1,7 +1,10 @@
 /** Measure: one thing after the other, and what the whole job is called. */
-import { JobPart } from '../form/JobPart';
+import { lazy, Suspense } from 'react';
 import { MeasureScreen } from '../measure/MeasureScreen';
 import { useStair } from '../stairOnShow';
+
+/** Far below what is measured first. */
+const JobPart = lazy(() => import('../form/JobPart').then(({ JobPart }) => ({ default: JobPart })));
 
 export function MeasureStep() {
   const { job, index } = useStair();
@@ -9,7 +12,9 @@ export function MeasureStep() {
     <>
       {/* Another stair begins with what is missing of it, and not where the one before was left. */}
       <MeasureScreen key={job.stairs[index]?.id} />
-      <JobPart />
+      <Suspense fallback={null}>
+        <JobPart />
+      </Suspense>
     </>
   );
 }
