@@ -159,9 +159,12 @@ async function tasksOfPackage(browser, address) {
   });
   await page.getByRole('navigation').getByRole('button', { name: 'Print', exact: true }).click();
   const key = page.getByRole('button', { name: /^Package for the crew, PDF/ });
+  await key.scrollIntoViewIfNeeded();
+  const { x, y, width, height } = await key.boundingBox();
   const make = async () => {
     const download = page.waitForEvent('download', { timeout: 120_000 });
-    await key.click();
+    // By its place: looking for it by name is a task of the page too, and none of ours.
+    await page.mouse.click(x + width / 2, y + height / 2);
     await download;
     await page.waitForTimeout(REST.key);
   };
