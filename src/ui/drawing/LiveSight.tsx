@@ -38,7 +38,7 @@ export function LiveSight({ title, alternative, view, draw, lit, nameOf, onAbout
     () => (zoom === 1 ? whole : draw({ width, height, zoom })),
     [draw, whole, width, height, zoom],
   );
-  useLayoutEffect(() => drawn(zoom, drawing), [drawn, zoom, drawing]);
+  useLayoutEffect(() => drawn(ground, zoom, drawing), [drawn, ground, zoom, drawing]);
   const targets = useMemo(() => targetsOf(drawing, units), [drawing, units]);
   const shown = viewOf(ground);
   return (

@@ -4,7 +4,7 @@
  * is made anew for that zoom, so that texts and lines have their own size again and what has room now
  * gets its number.
  */
-import { type RefObject, useCallback, useEffect, useLayoutEffect, useRef, useState } from 'react';
+import { type RefObject, useCallback, useEffect, useRef, useState } from 'react';
 import type { Box, Drawing } from '../../core/drawing/drawing';
 import { type Point, point } from '../../core/geometry/point';
 import {
@@ -30,7 +30,7 @@ export interface CameraOnPlace {
   /** The zoom that the drawing is to be made for. */
   readonly zoom: number;
   /** Says which drawing is there now, and for which zoom it has been made: some of its ink is to be seen. */
-  readonly drawn: (zoom: number, drawing: Drawing) => void;
+  readonly drawn: (ground: Ground, zoom: number, drawing: Drawing) => void;
   /** What a key would do, for buttons. */
   readonly press: (key: string) => void;
   readonly reveal: (box: Box) => void;
@@ -73,15 +73,6 @@ export function useCamera(ground: Ground): CameraOnPlace {
     },
     [apply, slide],
   );
-  // The stair or the page has changed: one goes on looking at the same place of it.
-  useLayoutEffect(() => {
-    grounds.current = ground;
-    const before = camera.current;
-    camera.current = isWhole(before) ? wholeOf(ground) : hold(before, ground);
-    apply();
-    // A larger stair is not come as close to: its numbers are drawn anew for where one is now.
-    if (camera.current.zoom !== before.zoom) setZoom(camera.current.zoom);
-  }, [ground, apply]);
   useEffect(() => {
     if (place.current === null) return undefined;
     const stop = watchGestures(place.current, { camera: () => camera.current, ground: () => grounds.current, move });
@@ -105,12 +96,16 @@ export function useCamera(ground: Ground): CameraOnPlace {
     const { left = 0, top = 0 } = place.current?.getBoundingClientRect() ?? {};
     return placeAt(camera.current, grounds.current, point(clientX - left, clientY - top));
   }, []);
+  // The stair, the page or the zoom has changed: one goes on looking at the same place of it.
   const drawn = useCallback(
-    (made: number, drawing: Drawing) => {
+    (next: Ground, made: number, drawing: Drawing) => {
       drawnFor.current = made;
-      grounds.current = { ...grounds.current, ink: inkIn(drawing) };
-      if (!isWhole(camera.current)) camera.current = hold(camera.current, grounds.current);
+      grounds.current = { ...next, ink: inkIn(drawing) };
+      const before = camera.current;
+      camera.current = isWhole(before) ? wholeOf(next) : hold(before, grounds.current);
       apply();
+      // A smaller stair is not come as close to: its numbers are drawn anew for where one is now.
+      if (camera.current.zoom !== before.zoom) setZoom(camera.current.zoom);
     },
     [apply],
   );
