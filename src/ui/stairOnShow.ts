@@ -31,7 +31,7 @@ export function useWords(): StairWords {
   return words;
 }
 
-/** As it is at this very key: for the field in hand, the drawing and the riser strip. */
+/** As it is at this very key: for the drawing, the keys of Choose and the search. */
 export const StairNowContext = createContext<StairOnShow | null>(null);
 
 export function useStairNow(): StairOnShow {

@@ -1,7 +1,6 @@
 /** Whether the work is kept, in words: on this device, and in a file. "Kept" only once it is on the disk. */
 import { useDeferredValue } from 'react';
-import type { DraftState } from '../../state/plannerStore';
-import { compareWithFile } from '../../state/saveStatus';
+import { type DraftState, saveStatus } from '../../state/plannerStore';
 import type { Speaker } from '../../text/say';
 import { useWords } from '../stairOnShow';
 import { useBench, usePlannerState } from '../usePlanner';
@@ -10,14 +9,13 @@ export function SaveLine({ onSave }: { readonly onSave: () => void }) {
   const { say } = useWords();
   const { actions } = useBench().planner;
   // The drawing of a key comes first; these words follow it in the next frame, all of one moment.
-  const { draft, file, history } = useDeferredValue(usePlannerState((state) => state));
-  const status = compareWithFile(history.present, file);
-  const fileName = file.name;
+  const state = useDeferredValue(usePlannerState((now) => now));
+  const { draft, file } = state;
   const failed = draft.status === 'failed';
   return (
     <div className={failed ? 'save-line failed' : 'save-line'} aria-live="polite">
       <p>{draftWords(say, draft)}</p>
-      <p>{say(`file.${status}`, { name: fileName ?? say('file.aFile') })}</p>
+      <p>{say(`file.${saveStatus(state)}`, { name: file.name ?? say('file.aFile') })}</p>
       {draft.loss !== undefined && <p>{say(`draft.loss.${draft.loss}`)}</p>}
       {failed && (
         <div className="save-line-ways">
